@@ -1,0 +1,58 @@
+// What each package may import: workspace packages, and third-party libraries by name.
+const layers = {
+  core: [[], "mathjs"],
+  load: [["core"]],
+  section: [["core"]],
+  ground: [["core"]],
+  frame: [["core", "section"], "ml-matrix"],
+  strength: [["core", "section"]],
+  stability: [["core"]],
+  house: [["core", "load", "section", "ground", "frame", "strength", "stability"], "zod"],
+  report: [["core"], "temml|d3-[a-z]+"],
+  cli: [["house", "report", "core"], "commander|yaml"],
+  page: [["house", "report", "core"]],
+};
+
+const rules = Object.entries(layers).flatMap(([name, [packages, libraries]]) => {
+  const from = { path: `^packages/${name}/src/` };
+  const inside = `^packages/(${[name, ...packages].join("|")})/src/`;
+  const library = libraries ? `|node_modules/(@types/)?(${libraries})/` : "";
+  return [
+    {
+      name: `${name}-layer`,
+      severity: "error",
+      from,
+      to: { pathNot: `${inside}${library}`, dependencyTypesNot: ["core"] },
+    },
+  ];
+});
+
+module.exports = {
+  forbidden: [
+    ...rules,
+    {
+      name: "only-the-command-knows-node",
+      severity: "error",
+      from: { path: "^packages/", pathNot: "^packages/cli/" },
+      to: { dependencyTypes: ["core"] },
+    },
+    {
+      name: "package-without-layer",
+      severity: "error",
+      from: { path: "^packages/", pathNot: `^packages/(${Object.keys(layers).join("|")})/` },
+      to: {},
+    },
+    { name: "no-circle", severity: "error", from: {}, to: { circular: true } },
+    { name: "resolvable", severity: "error", from: {}, to: { couldNotResolve: true } },
+  ],
+  options: {
+    exclude: { path: "(^|/)(dist|coverage)/" },
+    doNotFollow: { path: "node_modules" },
+    tsConfig: { fileName: "tsconfig.base.json" },
+    tsPreCompilationDeps: true,
+    enhancedResolveOptions: {
+      exportsFields: ["exports"],
+      conditionNames: ["import", "types", "default"],
+    },
+  },
+};

@@ -1,0 +1,108 @@
+import type { Citation } from "../source/citation.ts";
+
+/** What a printed value measures; decides the unit it is shown in. */
+export type Measure =
+  | "length"
+  | "area"
+  | "speed"
+  | "force"
+  | "moment"
+  | "pressure"
+  | "angle"
+  | "ratio"
+  | "section-modulus"
+  | "second-moment";
+
+/** One argument of a formula, in the order in which `evaluate` takes them. */
+export interface Argument {
+  readonly symbol: string;
+  readonly name: string;
+  readonly measure: Measure;
+}
+
+/**
+ * A formula, declared once. `expression` is what the reader sees and what the second evaluator
+ * reads; `evaluate` is what the program computes with. A review compares the two on every use.
+ */
+export interface Formula<Values extends readonly number[] = readonly number[]> {
+  readonly id: string;
+  readonly symbol: string;
+  readonly name: string;
+  readonly measure: Measure;
+  readonly arguments: readonly Argument[];
+  readonly expression: string;
+  readonly citation: Citation;
+  /** Range of validity in words; outside it the caller refuses, never clamps. */
+  readonly range?: string;
+  readonly evaluate: (...values: Values) => number;
+}
+
+type Numbers<Names extends readonly unknown[]> = { readonly [Place in keyof Names]: number };
+
+/**
+ * Declares a formula. Arguments are written `[symbol, name, measure]`; symbols are the variables of
+ * `expression`, in the syntax of the second evaluator (`^`, `sqrt`, `exp`, `max`, `min`).
+ *
+ * @example
+ * const area = formula({ id: "area", symbol: "A", name: "area", measure: "area",
+ *   arguments: [["b", "width", "length"], ["h", "height", "length"]],
+ *   expression: "b * h", citation: derived("rectangle"), evaluate: (b, h) => b * h });
+ */
+export function formula<const Names extends readonly (readonly [string, string, Measure])[]>(
+  declaration: Omit<Formula, "arguments" | "evaluate"> & {
+    readonly arguments: Names;
+    readonly evaluate: (...values: Numbers<Names>) => number;
+  },
+): Formula<Numbers<Names>> {
+  return {
+    ...declaration,
+    arguments: declaration.arguments.map(([symbol, name, measure]) => ({ symbol, name, measure })),
+  };
+}
+
+/**
+ * A constant of a standard or of judgement, with the place it comes from.
+ *
+ * @example constant("gust-factor", "G", "gust-effect factor", 0.85, "ratio", citation)
+ */
+export function constant(
+  id: string,
+  symbol: string,
+  name: string,
+  value: number,
+  measure: Measure,
+  citation: Citation,
+): Formula<readonly []> & { readonly value: number } {
+  return {
+    id,
+    symbol,
+    name,
+    measure,
+    arguments: [],
+    expression: String(value),
+    citation,
+    evaluate: () => value,
+    value,
+  };
+}
+
+/** The sum of named terms, as a formula whose expression lists them. Terms may carry a minus. */
+export function sumOf(
+  id: string,
+  symbol: string,
+  name: string,
+  measure: Measure,
+  terms: readonly Argument[],
+  citation: Citation,
+): Formula {
+  return {
+    id,
+    symbol,
+    name,
+    measure,
+    arguments: terms,
+    expression: terms.length === 0 ? "0" : terms.map((term) => term.symbol).join(" + "),
+    citation,
+    evaluate: (...values) => values.reduce((total, value) => total + value, 0),
+  };
+}

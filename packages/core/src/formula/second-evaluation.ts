@@ -1,0 +1,95 @@
+import {
+  absDependencies,
+  addDependencies,
+  atanDependencies,
+  create,
+  divideDependencies,
+  expDependencies,
+  type FactoryFunctionMap,
+  hypotDependencies,
+  maxDependencies,
+  minDependencies,
+  multiplyDependencies,
+  parseDependencies,
+  powDependencies,
+  sqrtDependencies,
+  subtractDependencies,
+  unaryMinusDependencies,
+} from "mathjs/number";
+import type { Chapter, Step } from "./step.ts";
+
+/** A step's printed expression, evaluated again by the expression library. */
+export interface SecondValue {
+  readonly second: number;
+  readonly agrees: boolean;
+}
+
+export interface Agreement {
+  readonly steps: number;
+  readonly agreeing: number;
+  readonly disagreeing: readonly string[];
+}
+
+/** Largest relative difference between the two evaluations that still counts as agreement. */
+const tolerance = 1e-9;
+
+const library = create({
+  absDependencies,
+  addDependencies,
+  atanDependencies,
+  divideDependencies,
+  expDependencies,
+  hypotDependencies,
+  maxDependencies,
+  minDependencies,
+  multiplyDependencies,
+  parseDependencies,
+  powDependencies,
+  sqrtDependencies,
+  subtractDependencies,
+  unaryMinusDependencies,
+} as FactoryFunctionMap);
+
+/** The printed expression as the expression library reads it; the report typesets the same tree. */
+export function parseExpression(expression: string) {
+  if (!library.parse) throw new Error("the expression library has no parser");
+  return library.parse(expression);
+}
+
+const compiled = new Map<string, { evaluate(scope: object): unknown }>();
+
+/**
+ * Evaluates a step's printed expression from its printed inputs with the expression library, and
+ * compares it with the value of the typed function.
+ *
+ * @returns the second value and whether it agrees to 1e-9 relative
+ */
+export function evaluateAgain(step: Step): SecondValue {
+  const { expression } = step.formula;
+  let code = compiled.get(expression);
+  if (!code) {
+    code = parseExpression(expression).compile();
+    compiled.set(expression, code);
+  }
+  const scope = Object.fromEntries(
+    step.formula.arguments.map((argument, place) => [argument.symbol, step.inputs[place]]),
+  );
+  const second = Number(code.evaluate(scope));
+  const difference = Math.abs(second - step.value);
+  const scale = Math.max(Math.abs(second), Math.abs(step.value));
+  return { second, agrees: second === step.value || difference <= tolerance * scale };
+}
+
+/** Counts how many steps of a working agree with their second evaluation. */
+export function agreement(chapters: readonly Chapter[]): Agreement {
+  const steps = chapters.flatMap((chapter) =>
+    chapter.steps.map((step) => ({ chapter, step, ...evaluateAgain(step) })),
+  );
+  return {
+    steps: steps.length,
+    agreeing: steps.filter((step) => step.agrees).length,
+    disagreeing: steps
+      .filter((step) => !step.agrees)
+      .map(({ chapter, step }) => `${chapter.id}: ${step.formula.id} (${step.symbol})`),
+  };
+}

@@ -1,0 +1,7 @@
+export { type Dimension, dimensions, type Quantity, type System } from "./dimension.ts";
+export { type QuantityRead, readQuantity } from "./read.ts";
+export { type QuantityCode, type QuantityRefusal, quantityCodes } from "./refusal.ts";
+export { convert, figures, show, unitOf } from "./show.ts";
+export { significant } from "./significant.ts";
+export { spellingsOf } from "./spelling.ts";
+export type { Unit } from "./unit.ts";

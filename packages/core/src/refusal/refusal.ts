@@ -1,0 +1,20 @@
+import type { RefusalCode } from "./codes.ts";
+
+/** One complaint about an input: where it is, what was given, what is expected, how to mend it. */
+export interface Complaint {
+  readonly code: RefusalCode;
+  readonly file?: string;
+  readonly line?: number;
+  readonly key?: string;
+  readonly given?: string;
+  readonly expected: string;
+  readonly mend: string;
+}
+
+/** All complaints about the inputs at once. Thrown at the door; nothing has been written. */
+export class Refusal extends Error {
+  constructor(readonly complaints: readonly Complaint[]) {
+    super(complaints.map((complaint) => `${complaint.code}: ${complaint.expected}`).join("\n"));
+    this.name = "Refusal";
+  }
+}
