@@ -72,9 +72,13 @@ describe("catalogue", () => {
     },
   );
 
+  test("a hostile text is no size, at once", () => {
+    expect(findSize(`1.${"0".repeat(1_000_000)}1`)).toBeUndefined();
+  });
+
   test("a fence size carries its true diameter and is marked as not listed", () => {
     const size = findSize("Fence 1-5/8 x 16ga BWG");
-    if (!size || size.shape.kind !== "round") throw new Error("no such round tube");
+    if (size?.shape.kind !== "round") throw new Error("no such round tube");
     expect(size.shape.outside / 0.0254).toBeCloseTo(1.66, 12);
     expect(size.shape.wall / 0.0254).toBeCloseTo(0.065, 12);
     expect(properties(tubeOfSize(size, true)).listed).toBe(false);

@@ -42,6 +42,9 @@ const grow = [
   "massPerLength",
 ] as const;
 
+/** Two walls closer than a double can tell may round the wrong way. */
+const rounding = 1 - 1e-12;
+
 const holds = <Values extends [unknown, ...unknown[]]>(law: fc.IProperty<Values>) =>
   fc.assert(law, { seed, numRuns: 500 });
 
@@ -51,7 +54,7 @@ describe("laws of sections", () => {
       fc.property(tube, (one) => {
         const all = properties(one);
         for (const quantity of quantities) expect(all[quantity], quantity).toBeGreaterThan(0);
-        for (const quantity of quantities) expect(all[quantity]).toBeLessThan(100);
+        for (const quantity of quantities) expect(all[quantity]).toBeLessThan(1000);
       }),
     );
   });
@@ -80,10 +83,14 @@ describe("laws of sections", () => {
           fc.pre(sameCorners(thin, thick));
           const [before, after] = [properties(thin), properties(thick)];
           for (const quantity of grow) {
-            expect(after[quantity], quantity).toBeGreaterThanOrEqual(before[quantity]);
+            expect(after[quantity], quantity).toBeGreaterThanOrEqual(before[quantity] * rounding);
           }
-          expect(weightPerLength(thick).low).toBeGreaterThanOrEqual(weightPerLength(thin).low);
-          expect(weightPerLength(thick).high).toBeGreaterThanOrEqual(weightPerLength(thin).high);
+          expect(weightPerLength(thick).low).toBeGreaterThanOrEqual(
+            weightPerLength(thin).low * rounding,
+          );
+          expect(weightPerLength(thick).high).toBeGreaterThanOrEqual(
+            weightPerLength(thin).high * rounding,
+          );
         },
       ),
     );

@@ -12,7 +12,9 @@ import { worthOf } from "./source-units.ts";
 /** The section of a case, its dimensions turned from the printed unit to metres. */
 export function tubeOfCase(file: PublishedFile, one: PublishedCase): Tube {
   const metres = (value: unknown, unit: string): unknown =>
-    Array.isArray(value) ? value.map((part) => part * worthOf(unit)) : Number(value) * worthOf(unit);
+    Array.isArray(value)
+      ? value.map((part) => part * worthOf(unit))
+      : Number(value) * worthOf(unit);
   const entries = Object.entries(one.given).map(([key, value]) => {
     const unit = file.units[key];
     return [key, unit === undefined ? value : metres(value, unit)];
@@ -67,8 +69,10 @@ export function columnOf(column: string, tube: Tube): number {
 }
 
 /** Narrows a section to the kind a column needs. */
-export function of<Kind extends Tube["kind"]>(tube: Tube, kind: Kind): Extract<Tube, { kind: Kind }> {
+export function of<Kind extends Tube["kind"]>(
+  tube: Tube,
+  kind: Kind,
+): Extract<Tube, { kind: Kind }> {
   if (tube.kind !== kind) throw new Error(`a ${tube.kind} where a ${kind} is needed`);
   return tube as Extract<Tube, { kind: Kind }>;
 }
-

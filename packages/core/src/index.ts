@@ -5,3 +5,5 @@ export * from "./refusal/codes.ts";
 export * from "./refusal/refusal.ts";
 export * from "./source/citation.ts";
 export * from "./source/registry.ts";
+export * from "./review/measured.ts";
+export * from "./review/review.ts";

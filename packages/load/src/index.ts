@@ -5,6 +5,7 @@ export * from "./asce7/edition/7-16/index.ts";
 export * from "./asce7/edition/7-22/index.ts";
 export * from "./asce7/edition/edition.ts";
 export * from "./asce7/enclosure.ts";
+export * from "./asce7/force-formulas.ts";
 export * from "./asce7/free-roof.ts";
 export * from "./asce7/least-load.ts";
 export * from "./asce7/load-cases.ts";

@@ -23,7 +23,9 @@ export function tubeModel(
       code: "size-unknown",
       given: input.size,
       expected: "a catalogue size",
-      mend: `Nearest: ${nearestSizes(input.size, 3).join(", ")}; or give outside and wall.`,
+      mend: `Nearest: ${nearestSizes(input.size, 3)
+        .map((size) => size.name)
+        .join(", ")}; or give outside and wall.`,
     });
     return undefined;
   }

@@ -86,6 +86,10 @@ function otherComplaint(issue: z.core.$ZodIssue, given: unknown): PathComplaint 
     const code = tooSmall && typeof given === "number" && given <= 0 ? "not-positive" : "out-of-range";
     return { ...base, code, expected: bound, mend: "Correct the value." };
   }
+  if (issue.code === "invalid_union") {
+    const expected = "yes or no";
+    return { ...base, code: "wrong-kind", expected, mend: "Write yes or no here." };
+  }
   const kinds: Record<string, string> = {
     boolean: "yes or no (true or false)",
     int: "a whole number",

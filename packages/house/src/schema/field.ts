@@ -78,7 +78,12 @@ export function keys<Shape extends z.core.$ZodLooseShape>(shape: Shape, about?: 
 /** Free text of the owner's, one line. */
 export const words = (about: string) => z.string().min(1).max(200).meta({ description: about });
 
-export const yes = (about: string) => z.boolean().meta({ description: about });
+/** True or false, or the words yes and no, which YAML reads as text. */
+export const yes = (about: string) =>
+  z
+    .union([z.boolean(), z.enum(["yes", "no"])])
+    .transform((given) => given === true || given === "yes")
+    .meta({ description: about });
 
 export const count = (about: string, least = 1) =>
   z.int().min(least).max(1000).meta({ description: about });

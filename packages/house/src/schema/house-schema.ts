@@ -35,18 +35,22 @@ const rails = keys({
   }).optional(),
 });
 
-const bars = (about: string, extra: z.core.$ZodLooseShape = {}) =>
-  keys({ tube: tubeSchema, count: count("how many"), ...extra }, about);
+const bar = { tube: tubeSchema, count: count("how many") };
+const placedBar = {
+  ...bar,
+  length: length("length of each"),
+  height: length("middle above ground"),
+};
 
 const wood = z
   .enum(["spruce-pine-fir", "southern-pine", "douglas-fir-larch", "hem-fir"])
   .meta({ description: "kind of wood" });
 
-const boards = (about: string, extra: z.core.$ZodLooseShape = {}) =>
-  keys(
-    { thickness: length("dressed thickness"), width: length("dressed width"), wood: wood.optional(), ...extra },
-    about,
-  );
+const board = {
+  thickness: length("dressed thickness"),
+  width: length("dressed width"),
+  wood: wood.optional(),
+};
 
 const door = keys({
   name: words("what it is called").optional(),
@@ -149,31 +153,22 @@ export const houseSchema = keys({
     weld: keys({ leg: length("leg of the fillet weld") }).optional(),
   }),
   rails,
-  cross_members: bars("tubes from rail to rail").optional(),
-  corner_braces: bars("diagonals in the plan", { length: length("length of each") }).optional(),
+  cross_members: keys(bar, "tubes from rail to rail").optional(),
+  corner_braces: keys({ ...bar, length: length("length of each") }, "diagonals in the plan").optional(),
   drawbar: keys({
     tube: tubeSchema,
     length: length("length in all"),
     end: z.enum(["front", "back"]),
   }).optional(),
   ridge: keys({ tube: tubeSchema }).optional(),
-  purlins: bars("lines of purlin besides the ridge").optional(),
-  collar_ties: bars("ties across the hoops", { height: length("above ground") }).optional(),
-  truss_bars: bars("bars between tie and hoop", {
-    length: length("length of each"),
-    height: length("middle above ground"),
-  }).optional(),
-  knee_braces: bars("braces from hoop to tie", {
-    length: length("length of each"),
-    height: length("middle above ground"),
-  }).optional(),
-  end_braces: bars("diagonal braces in the end bays", {
-    length: length("length of each"),
-    height: length("middle above ground"),
-  }).optional(),
-  base_boards: boards("boards along both rails").optional(),
-  hip_boards: boards("boards along both hips", { height: length("above ground") }).optional(),
-  end_rails: boards("boards across both ends").optional(),
+  purlins: keys(bar, "lines of purlin besides the ridge").optional(),
+  collar_ties: keys({ ...bar, height: length("above ground") }, "ties across the hoops").optional(),
+  truss_bars: keys(placedBar, "bars between tie and hoop").optional(),
+  knee_braces: keys(placedBar, "braces from hoop to tie").optional(),
+  end_braces: keys(placedBar, "diagonal braces in the end bays").optional(),
+  base_boards: keys(board, "boards along both rails").optional(),
+  hip_boards: keys({ ...board, height: length("above ground") }, "boards along both hips").optional(),
+  end_rails: keys(board, "boards across both ends").optional(),
   end_walls: keys({ front: endWall.optional(), back: endWall.optional() }).optional(),
   film: keys({
     layers: count("layers").optional(),

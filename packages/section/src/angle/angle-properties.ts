@@ -10,7 +10,7 @@ import { anglePlasticModulus } from "./angle-plastic-modulus.ts";
 
 /**
  * Properties of an equal or unequal angle with sharp corners, about the axes along its legs; the
- * least radius about the inclined axis z. The elastic modulus is that of the toe, the farther fibre.
+ * least radius about the inclined axis z. The elastic modulus is that of the toe.
  *
  * Left out: fillets and rounded toes; bending about an inclined axis. Against the published rows of
  * angles from 1/8 in, area is up to 1.4 % low, Z up to 2.4 % and the least radius up to 1.7 % high.

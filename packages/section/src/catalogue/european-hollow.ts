@@ -75,7 +75,7 @@ const millimetres = (text: string): number => Number(text) / 1000;
 
 const conventionOf = { CF: "EN 10219-2", HF: "EN 10210-2" } as const;
 
-/** Square and round hollow sections: cold formed (CF, EN 10219-2), hot finished (HF, EN 10210-2). */
+/** Square and round tube: cold formed (CF, EN 10219-2) and hot finished (HF, EN 10210-2). */
 export const europeanHollow: readonly CatalogueSize[] = [
   ...squares.flatMap(([finish, grade, rows]) =>
     rows.flatMap(([side, ...walls]) =>

@@ -1,6 +1,9 @@
+/** Longest text compared, characters; a longer one is no designation. */
+export const longestName = 60;
+
 /**
- * A size's name without what does not matter: case, spaces, the sign for "by", the dash, inch marks,
- * leading and trailing zeros of decimals, `schedule` written out.
+ * A size's name without what does not matter: case, spaces, the sign for "by", the dash, inch
+ * marks, leading and trailing zeros of decimals, `schedule` written out.
  *
  * @param name designation as typed
  * @returns text to compare

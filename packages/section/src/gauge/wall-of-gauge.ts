@@ -40,8 +40,8 @@ export function printedThickness(gauge: number, table: GaugeTable): number | und
 
 /**
  * Wall of the steel by a gauge number, the wall a section is computed from. For `galvanized-sheet`
- * that is the sheet under the zinc, the Manufacturers' Standard thickness: zinc carries no load, and
- * its weight is counted apart.
+ * that is the sheet under the zinc, the Manufacturers' Standard thickness: zinc carries no load,
+ * and its weight is counted apart.
  *
  * Left out: tolerance; a tube sold by gauge may be up to 17 % thinner (ASTM A513).
  *

@@ -1,9 +1,16 @@
 import { radiusOfGyration } from "../round/round-formulas.ts";
 import type { CornerRadii } from "../tube/corner-radii.ts";
 import type { NominalProperties, SectionProperties } from "../tube/section-properties.ts";
-import { hollowElasticModulus, hollowPlasticModulus, hollowSecondMoment } from "./hollow-formulas.ts";
+import {
+  hollowElasticModulus,
+  hollowPlasticModulus,
+  hollowSecondMoment,
+} from "./hollow-formulas.ts";
 import { hollowRectangleArea } from "./hollow-rectangle-area.ts";
-import { roundedRectanglePlasticModulus, roundedRectangleSecondMoment } from "./rounded-rectangle.ts";
+import {
+  roundedRectanglePlasticModulus,
+  roundedRectangleSecondMoment,
+} from "./rounded-rectangle.ts";
 import {
   aiscTorsionModulus,
   bredtTorsionConstant,

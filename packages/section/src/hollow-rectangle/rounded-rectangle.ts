@@ -4,7 +4,7 @@ const depth = ["H", "depth", "length"] as const;
 const width = ["B", "width", "length"] as const;
 const radius = ["R", "corner radius", "length"] as const;
 
-/** Of the corner cut off by a quarter circle of radius 1: area, centroid from the sides, inertia. */
+/** Of the corner that a quarter circle of radius 1 cuts off: area, centroid from the sides, I. */
 const cornerArea = 1 - Math.PI / 4;
 const cornerCentroid = (10 - 3 * Math.PI) / (12 - 3 * Math.PI);
 const cornerSecondMoment = 1 / 3 - Math.PI / 16 - 1 / (3 * (12 - 3 * Math.PI));

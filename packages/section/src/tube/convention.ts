@@ -20,7 +20,14 @@ export const cautiousWallFactor = constant(
 );
 
 const fullWallFactor = (citation: Citation) =>
-  constant("full-wall-factor", "f_t", "design wall over nominal wall, full wall", 1, "ratio", citation);
+  constant(
+    "full-wall-factor",
+    "f_t",
+    "design wall over nominal wall, full wall",
+    1,
+    "ratio",
+    citation,
+  );
 
 export const designWall = formula({
   id: "design-wall",

@@ -17,7 +17,7 @@ const edge = 1e-9;
  *
  * @param convention rule of the section
  * @param nominalWall nominal wall, m
- * @returns outside radius over wall; the inside radius is one wall less, EN 10210-2 half a wall less
+ * @returns outside and inside radius over the wall
  * @example cornerRadii("EN 10219-2", 0.008).outside // 2.5, the row 100x100x8.0
  */
 export function cornerRadii(convention: Convention, nominalWall: number): CornerRadii {

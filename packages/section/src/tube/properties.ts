@@ -13,7 +13,8 @@ import type { RectangularTube, RoundTube, Tube } from "./tube.ts";
  * All properties of a section by its convention: strength and stiffness from the design wall, mass
  * from the nominal wall.
  *
- * Left out: holes, dents, corrosion, swaged ends, residual stress; effective width of slender walls.
+ * Left out: holes, dents, corrosion, swaged ends, residual stress, effective width of slender
+ * walls.
  *
  * Source: AISC 360-22, B4.2 and H3.1; AISC Shapes Database v15.0; EN 10219-2:2006 and
  * EN 10210-2:2006, annex B.

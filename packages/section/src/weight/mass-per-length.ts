@@ -1,8 +1,8 @@
 import { conventionRules } from "../tube/convention.ts";
 import { refuseImpossible } from "../tube/impossible.ts";
 import type { Tube } from "../tube/tube.ts";
-import { steelArea } from "./steel-area.ts";
 import { poundSteelDensity, steelDensity } from "./steel.ts";
+import { steelArea } from "./steel-area.ts";
 
 /**
  * Density of the steel of a section by its convention: 490 lb/ft3 for American tube and for tube

@@ -72,6 +72,5 @@ export const zincWeight = formula({
   ],
   expression: "7140 * 9.80665 * p_z * t_z * L",
   citation: judged("the coating grade, a least average, taken all over both faces; high estimate"),
-  evaluate: (outline, thickness, L) =>
-    zincDensity.value * gravity.value * outline * thickness * L,
+  evaluate: (outline, thickness, L) => zincDensity.value * gravity.value * outline * thickness * L,
 });

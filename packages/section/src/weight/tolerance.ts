@@ -27,9 +27,7 @@ export const wallTolerance: Readonly<Record<Convention, Tolerance>> = {
     ...weldedAmerican,
     citation: judged("A1065 follows plate tolerances; the 10 % of A500 is kept, which errs safe"),
   },
-  "EN 10219-2": european(
-    cite("en-10219-2", "table 2, wall thickness up to 5 mm, 10 %", "memory"),
-  ),
+  "EN 10219-2": european(cite("en-10219-2", "table 2, wall thickness up to 5 mm, 10 %", "memory")),
   "EN 10210-2": european(cite("en-10210-2", "table 2, wall thickness, 10 % under", "memory")),
   other: {
     low: 0.83,

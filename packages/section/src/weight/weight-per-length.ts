@@ -21,9 +21,9 @@ export interface Estimate {
  *
  * Left out: couplings, threads, bolts, weld metal, water inside the tube.
  *
- * Source: ASTM A500/A500M-21 and EN 10219-2:2006 wall tolerance of 10 % [memory]; ASTM A513 for tube
- * outside the listed standards [second-hand]; ASTM A123/A123M-24 table 1 [second-hand]; judgement for
- * solid sections.
+ * Source: ASTM A500/A500M-21 and EN 10219-2:2006, wall tolerance of 10 % [memory]; ASTM A513 for
+ * tube outside the listed standards [second-hand]; ASTM A123/A123M-24, table 1 [second-hand];
+ * judgement for solid sections.
  *
  * @param tube section, m
  * @returns N/m

@@ -1,11 +1,11 @@
-import { type Citation, cite } from "@hoopstay/core";
+import { cite } from "@hoopstay/core";
 
 /** Least coating grade of hot-dipped tube on one face, m, by nominal wall. */
 export const zincThickness = {
   thin: 45e-6,
   thick: 75e-6,
   fromWall: 0.125 * 0.0254,
-  citation: cite("astm-a123", "table 1, pipe and tubing", "second-hand") as Citation,
+  citation: cite("astm-a123", "table 1, pipe and tubing", "second-hand"),
 } as const;
 
 /** Slack, m, by which a wall read from text may miss 1/8 in through rounding. */

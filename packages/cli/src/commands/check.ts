@@ -1,0 +1,45 @@
+import type { System } from "@hoopstay/core";
+import { evaluate, makeReview, type ReviewMeta, resultOf, workingOfCase } from "@hoopstay/house";
+import { loadInputs } from "../read/load-inputs.ts";
+import { showAnswer } from "../show/answer.ts";
+import { writeWhole } from "../write-whole.ts";
+
+declare const __VERSION__: string;
+
+export interface CheckOptions {
+  readonly json?: true;
+  readonly units: System;
+  readonly report?: string;
+  readonly case?: string;
+}
+
+/** What a command prints, and the exit code it ends with. */
+export interface Outcome {
+  readonly text: string;
+  readonly code: number;
+}
+
+/** The main job: two files in, the answer out, and on request the JSON and the report. */
+export async function check(
+  houseFile: string,
+  siteFile: string,
+  options: CheckOptions,
+): Promise<Outcome> {
+  const { house, site, rows, digest, date } = loadInputs(houseFile, siteFile);
+  const meta: ReviewMeta = { version: __VERSION__, digest, date, inputs: rows };
+  const evaluation = evaluate(house, site);
+  const detail = options.case ? workingOfCase(evaluation, options.case) : undefined;
+  const review = makeReview(evaluation, meta, { full: options.report !== undefined });
+  if (options.report) {
+    const { renderReport } = await import("@hoopstay/report");
+    const { html } = renderReport(review, {
+      system: options.units,
+      ...(detail ? { detail } : {}),
+    });
+    writeWhole(options.report, html);
+  }
+  const text = options.json
+    ? `${JSON.stringify(resultOf(evaluation, meta, review.holds))}\n`
+    : showAnswer(review, options.units, options.report);
+  return { text, code: review.holds ? 0 : 1 };
+}

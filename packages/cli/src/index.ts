@@ -1,0 +1,1 @@
+export { type CheckOptions, check, type Outcome } from "./commands/check.ts";

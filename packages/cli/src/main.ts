@@ -1,0 +1,83 @@
+import process from "node:process";
+import { exitCodeOf, Refusal } from "@hoopstay/core";
+import { jsonSchema, type SchemaName } from "@hoopstay/house";
+import { Command, CommanderError, Option } from "commander";
+import { type CheckOptions, check } from "./commands/check.ts";
+import { showComplaints } from "./show/complaints.ts";
+
+declare const __VERSION__: string;
+
+const example = `
+Example:
+  hoopstay check fixtures/houses/harrow-brook.yaml fixtures/sites/hill-top.yaml --report hill.html
+
+Exit codes: 0 holds, 1 something fails, 2 input refused, 3 outside scope, 70 our own fault.
+Not a sealed design: consult a licensed engineer; local code first.`;
+
+const program = new Command("hoopstay")
+  .description("Does this movable hoop house lift, tip or slide here, at what gust, and why?")
+  .version(__VERSION__)
+  .exitOverride()
+  .configureOutput({ writeErr: () => undefined })
+  .addHelpText("after", example);
+
+program
+  .command("check")
+  .description("check a house at a site")
+  .argument("<house>", "house file (YAML or JSON)")
+  .argument("<site>", "site file (YAML or JSON)")
+  .option("--report <file>", "also write the report, one self-contained HTML file")
+  .option("--json", "print every case and every check as JSON (SI) instead of the answer")
+  .option("--case <name>", "also work this load case in full in the report")
+  .addOption(new Option("--units <system>", "units shown").choices(["us", "si"]).default("us"))
+  .addHelpText("after", example)
+  .action(async (house: string, site: string, options: CheckOptions) => {
+    const { text, code } = await check(house, site, options);
+    process.stdout.write(text);
+    process.exitCode = code;
+  });
+
+program
+  .command("schema")
+  .description("print a JSON Schema, for an editor that completes and checks the files")
+  .argument("<name>", "house, site or result")
+  .action((name: string) => {
+    if (!["house", "site", "result"].includes(name)) {
+      throw new Refusal([commandComplaint(`schema ${name}`, "house, site or result")]);
+    }
+    process.stdout.write(`${JSON.stringify(jsonSchema(name as SchemaName), null, 2)}\n`);
+  });
+
+const commandComplaint = (given: string, expected: string) =>
+  ({
+    code: "command-unknown",
+    given,
+    expected,
+    mend: "See: hoopstay check --help",
+  }) as const;
+
+function fail(error: unknown): void {
+  if (error instanceof Refusal) {
+    process.stderr.write(showComplaints(error.complaints));
+    process.exitCode = exitCodeOf(error.complaints.map(({ code }) => code));
+    return;
+  }
+  if (error instanceof CommanderError) {
+    if (error.exitCode === 0 || error.code === "commander.help") return;
+    const complaint = commandComplaint(process.argv.slice(2).join(" "), error.message);
+    process.stderr.write(showComplaints([complaint]));
+    process.exitCode = 2;
+    return;
+  }
+  const message = error instanceof Error ? error.message : String(error);
+  process.stderr.write(
+    `hoopstay failed through a fault of its own: ${message}\nNo answer is given. Please report it with both files.\n`,
+  );
+  process.exitCode = 70;
+}
+
+try {
+  await program.parseAsync(process.argv);
+} catch (error) {
+  fail(error);
+}

@@ -1,0 +1,97 @@
+import { createHash } from "node:crypto";
+import { type Complaint, Refusal } from "@hoopstay/core";
+import {
+  type House,
+  houseSchema,
+  type InputRow,
+  inputRows,
+  type PathComplaint,
+  readHouseModel,
+  readSiteModel,
+  type Site,
+  schemaComplaints,
+  siteSchema,
+} from "@hoopstay/house";
+import { type ParsedDocument, parseText } from "./parse-document.ts";
+import { readText } from "./read-text.ts";
+
+export interface Inputs {
+  readonly house: House;
+  readonly site: Site;
+  readonly rows: readonly InputRow[];
+  readonly digest: string;
+  readonly date: string | null;
+}
+
+/** Turns the complaints of one file into complaints with file, line and key. */
+const placed = (
+  complaints: readonly PathComplaint[],
+  file: string,
+  document: ParsedDocument,
+): Complaint[] =>
+  complaints.map(({ path, ...complaint }) => ({
+    ...complaint,
+    file,
+    line: document.lineOf(path),
+    key: path.map(String).join(".") || "(whole file)",
+  }));
+
+interface ReadFile<Model> {
+  readonly model?: Model;
+  readonly rows: readonly InputRow[];
+  readonly text: string;
+  readonly value: unknown;
+}
+
+function readOne<Input, Model>(
+  file: string,
+  kind: "house" | "site",
+  schema: { safeParse(value: unknown): SafeParse<Input> },
+  model: (input: Input, complaints: PathComplaint[]) => Model | undefined,
+  complaints: Complaint[],
+): ReadFile<Model> {
+  try {
+    const text = readText(file);
+    const document = parseText(text, file);
+    const { value } = document;
+    const parsed = schema.safeParse(value);
+    if (!parsed.success) {
+      complaints.push(...placed(schemaComplaints(parsed.error.issues, value), file, document));
+      return { rows: [], text, value };
+    }
+    const found: PathComplaint[] = [];
+    const made = model(parsed.data, found);
+    complaints.push(...placed(found, file, document));
+    const rows = inputRows(kind, parsed.data);
+    return made === undefined ? { rows, text, value } : { model: made, rows, text, value };
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    complaints.push(...error.complaints);
+    return { rows: [], text: "", value: undefined };
+  }
+}
+
+type SafeParse<Input> =
+  | { success: true; data: Input }
+  | { success: false; error: { issues: Parameters<typeof schemaComplaints>[0] } };
+
+/** Both files, read, checked and turned into models; every complaint about either at once. */
+export function loadInputs(houseFile: string, siteFile: string): Inputs {
+  const complaints: Complaint[] = [];
+  const house = readOne(houseFile, "house", houseSchema, readHouseModel, complaints);
+  const site = readOne(siteFile, "site", siteSchema, readSiteModel, complaints);
+  if (complaints.length > 0 || !house.model || !site.model) throw new Refusal(complaints);
+  const digest = createHash("sha256")
+    .update(house.text)
+    .update("\0")
+    .update(site.text)
+    .digest("hex");
+  const { date } = site.value as { date?: unknown };
+  return {
+    house: house.model,
+    site: site.model,
+    rows: [...house.rows, ...site.rows],
+    digest,
+    date: typeof date === "string" ? date : null,
+  };
+}

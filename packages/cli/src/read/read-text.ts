@@ -1,0 +1,51 @@
+import { readFileSync, statSync } from "node:fs";
+import { Refusal } from "@hoopstay/core";
+
+/** A house or site file is a few kilobytes; this is far above any sensible one. */
+const largest = 1_000_000;
+
+const refuse = (
+  code: "file-unreadable" | "file-too-large" | "file-not-text",
+  file: string,
+  given: string,
+  expected: string,
+  mend: string,
+): never => {
+  throw new Refusal([{ code, file, given, expected, mend }]);
+};
+
+/** The text of a file, or a refusal that says why it cannot be read. */
+export function readText(file: string): string {
+  let bytes: Buffer;
+  try {
+    const { size } = statSync(file);
+    if (size > largest) {
+      const given = `${(size / 1e6).toFixed(1)} MB`;
+      refuse("file-too-large", file, given, "a file below 1 MB", "Is this the right file?");
+    }
+    bytes = readFileSync(file);
+  } catch (error) {
+    if (error instanceof Refusal) throw error;
+    const given = (error as NodeJS.ErrnoException).code ?? String(error);
+    return refuse(
+      "file-unreadable",
+      file,
+      given,
+      "a file that can be read",
+      "Check the path and its permissions.",
+    );
+  }
+  try {
+    const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+    if (!text.includes("\0")) return text;
+  } catch {
+    // Falls through to the refusal below: bytes that are no UTF-8.
+  }
+  return refuse(
+    "file-not-text",
+    file,
+    "bytes that are no UTF-8 text",
+    "a YAML or JSON text file",
+    "Save it as plain text (UTF-8), not as a spreadsheet or document.",
+  );
+}

@@ -1,0 +1,38 @@
+import type { Measure } from "../formula/formula.ts";
+import { show } from "../quantity/show.ts";
+import type { System } from "../quantity/dimension.ts";
+
+/** A number in a sentence or a table, in SI, shown in the reader's units. */
+export interface Measured {
+  readonly value: number;
+  readonly measure: Measure;
+  /** Significant figures; three where absent. Whole numbers for speeds in sentences. */
+  readonly digits?: number;
+}
+
+/** A sentence with numbers in it. */
+export type Words = readonly (string | Measured)[];
+
+export const measured = (value: number, measure: Measure, digits?: number): Measured =>
+  digits === undefined ? { value, measure } : { value, measure, digits };
+
+/** The measured value in the reader's units, without a unit for plain ratios. */
+export function showMeasured({ value, measure, digits = 3 }: Measured, system: System): string {
+  if (value === Number.POSITIVE_INFINITY) return "no limit";
+  if (!Number.isFinite(value)) return "none";
+  if (measure === "ratio" || measure === "section-modulus" || measure === "second-moment") {
+    return plain(value, digits);
+  }
+  return show(value, measure, system, digits);
+}
+
+/** A bare number to some significant figures, without exponent for everyday sizes. */
+export function plain(value: number, digits: number): string {
+  if (value === 0) return "0";
+  const size = Math.floor(Math.log10(Math.abs(value)));
+  if (size < -4 || size > 6) return value.toExponential(digits - 1);
+  return value.toFixed(Math.min(12, Math.max(0, digits - 1 - size)));
+}
+
+export const showWords = (words: Words, system: System): string =>
+  words.map((word) => (typeof word === "string" ? word : showMeasured(word, system))).join("");

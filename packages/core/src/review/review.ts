@@ -1,0 +1,161 @@
+import type { Chapter } from "../formula/step.ts";
+import type { Citation } from "../source/citation.ts";
+import type { Measured, Words } from "./measured.ts";
+
+/** One check of one state, as owner and reviewer read it. Speeds in m/s, infinite where no limit. */
+export interface CheckSummary {
+  readonly check: string;
+  /** Owner's words: lifts off, tips to the right, slides. */
+  readonly words: string;
+  readonly ratio: { readonly ASD: number; readonly LRFD: number };
+  readonly codeSpeed: { readonly ASD: number; readonly LRFD: number };
+  readonly workingGust: number;
+  readonly demand: Measured;
+  readonly resistance: Measured;
+  readonly governs: CaseWords;
+}
+
+/** What a case is, in words. */
+export interface CaseWords {
+  readonly id: string;
+  readonly loadCase: number;
+  readonly direction: string;
+  readonly reading: string;
+  readonly set: string;
+  readonly inside: string;
+  readonly weight: string;
+}
+
+/** One state of the house, held in one way. */
+export interface StateSummary {
+  readonly id: string;
+  readonly words: string;
+  readonly hold: "bare" | "fitted";
+  readonly holdWords: string;
+  readonly enclosure: string;
+  readonly insideCoefficients: readonly number[];
+  readonly now: boolean;
+  /** States that the wind cannot tell apart carry the same letter. */
+  readonly set: string;
+  readonly checks: readonly CheckSummary[];
+  /** The check that gives way first, and its working gust. */
+  readonly first: CheckSummary;
+  readonly holds: boolean;
+  readonly least: { readonly ratio: number; readonly check: string; readonly load: string };
+}
+
+export interface InputRow {
+  readonly file: "house" | "site";
+  readonly key: string;
+  readonly typed: string;
+  readonly used: string | Measured;
+  readonly assumed: boolean;
+  readonly why: string;
+}
+
+export interface TakeOffRow {
+  readonly what: string;
+  readonly count: number;
+  readonly amount: Measured | null;
+  readonly unitLow: Measured | null;
+  readonly unitHigh: Measured | null;
+  readonly per: "length" | "area" | null;
+  readonly low: number;
+  readonly high: number;
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
+
+/** One load case at the design speed: six components in N and N m, and the ratio of every check. */
+export interface CaseRow extends CaseWords {
+  readonly set: string;
+  readonly loadSet: string;
+  readonly components: readonly number[];
+  readonly ratios: readonly number[];
+}
+
+export interface DrawingPoint {
+  readonly x: number;
+  readonly z: number;
+}
+
+/** Pressure on one zone of the cross section in the case drawn, Pa toward the surface. */
+export interface ZonePressure {
+  readonly name: string;
+  readonly line: readonly DrawingPoint[];
+  readonly pressure: number;
+}
+
+export interface PlanMark {
+  readonly kind: "anchor" | "ballast" | "weight";
+  readonly name: string;
+  readonly x: number;
+  readonly y: number;
+  /** Horizontal direction of a slanted tether; zero where upright. */
+  readonly toward: readonly [number, number];
+  readonly value: Measured;
+}
+
+/** Everything the drawings need, in m, x to the right, y to the front, z up. */
+export interface Drawings {
+  readonly sectionLine: readonly DrawingPoint[];
+  readonly span: number;
+  readonly rise: number;
+  readonly length: number;
+  readonly springing: number;
+  readonly railDepth: number;
+  readonly railWidth: number;
+  readonly railFront: number;
+  readonly railBack: number;
+  readonly noseFront: number;
+  readonly noseBack: number;
+  readonly hoopStations: readonly number[];
+  readonly pressures: { readonly title: string; readonly zones: readonly ZonePressure[] };
+  readonly marks: readonly PlanMark[];
+  /** Compass bearing of the front, rad clockwise from north; null where unknown. */
+  readonly frontBearing: number | null;
+}
+
+/** A source used, with its number in the bibliography. */
+export interface UsedSource {
+  readonly id: string;
+  readonly title: string;
+  readonly edition: string;
+  readonly publisher: string;
+  readonly grades: readonly string[];
+}
+
+/** The whole review: every reader's view is made from this record and from nothing else. */
+export interface Review {
+  readonly program: string;
+  readonly version: string;
+  readonly digest: string;
+  readonly house: string;
+  readonly site: string;
+  readonly date: string | null;
+  readonly holds: boolean;
+  readonly combination: "ASD" | "LRFD";
+  readonly headline: Words;
+  readonly answers: readonly Words[];
+  readonly criteria: readonly { readonly what: string; readonly value: string | Measured }[];
+  readonly states: readonly StateSummary[];
+  /** The worst of all states for every check, as fitted. */
+  readonly governing: readonly (CheckSummary & { readonly state: string })[];
+  readonly insideLine: Words;
+  readonly inputs: readonly InputRow[];
+  readonly takeOff: {
+    readonly rows: readonly TakeOffRow[];
+    readonly measured: boolean;
+    readonly totals: readonly { readonly words: string; readonly weight: number; readonly place: readonly [number, number, number] }[];
+  };
+  readonly findings: readonly string[];
+  readonly cautions: readonly string[];
+  readonly notChecked: readonly string[];
+  readonly chapters: readonly Chapter[];
+  readonly caseColumns: readonly string[];
+  readonly cases: readonly CaseRow[];
+  readonly drawings: Drawings;
+  readonly citations: readonly Citation[];
+}
+

@@ -1,0 +1,73 @@
+import type { PathComplaint } from "../read/complaints.ts";
+import type { HouseInput } from "../schema/house-schema.ts";
+import type { Assumptions } from "./assumption.ts";
+import type { Ballast, FittedAnchor } from "./house-model.ts";
+
+const sideSign = { left: -1, right: 1, middle: 0 } as const;
+
+/** Anchors as fitted: place on the rail line, allowable pull, and the tether's direction. */
+export function anchorsOf(
+  input: HouseInput,
+  span: number,
+  assumed: Assumptions,
+  complaints: PathComplaint[],
+): FittedAnchor[] {
+  return (input.anchors ?? []).map((anchor, index): FittedAnchor => {
+    const name = anchor.name ?? `anchor ${index + 1}`;
+    const angle = assumed.take(
+      anchor.angle?.value,
+      Math.PI / 2,
+      `anchors.${index}.angle`,
+      "90 deg, straight down",
+      `tether of ${name} taken as upright: it holds down but not sideways`,
+    );
+    const path = ["anchors", index, "angle"];
+    if (!(angle > 0 && angle <= Math.PI / 2 + 1e-12)) {
+      complaints.push({
+        path,
+        code: "out-of-range",
+        given: anchor.angle?.text ?? "",
+        expected: "an angle above the ground from just above 0 to 90 deg",
+        mend: "Measure the tether's angle from the ground up.",
+      });
+    }
+    const slanted = angle < Math.PI / 2 - 1e-9;
+    if (slanted && !anchor.toward) {
+      complaints.push({
+        path: ["anchors", index, "toward"],
+        code: "key-missing",
+        expected: "toward: out, in, front or back",
+        mend: `The tether of ${name} is slanted: say where it leads to, seen from the rail.`,
+      });
+    }
+    const x = sideSign[anchor.side];
+    const out = x === 0 ? 1 : x;
+    const level = slanted ? Math.cos(angle) : 0;
+    const heading = {
+      out: [out, 0],
+      in: [-out, 0],
+      front: [0, 1],
+      back: [0, -1],
+    }[anchor.toward ?? "out"] as [number, number];
+    return {
+      name,
+      side: anchor.side,
+      x: (x * span) / 2,
+      y: anchor.along.value,
+      pull: anchor.pull.value,
+      toward: [level * heading[0], level * heading[1], slanted ? -Math.sin(angle) : -1],
+    };
+  });
+}
+
+/** Ballast as entered. Loose ballast stays in the list and counts nothing. */
+export function ballastOf(input: HouseInput): Ballast[] {
+  return (input.ballast ?? []).map(({ what, weight, at, fixed }) => ({
+    what,
+    weight: weight.value,
+    fixed,
+    x: at.across?.value ?? 0,
+    y: at.along?.value ?? 0,
+    z: at.up?.value ?? 0,
+  }));
+}

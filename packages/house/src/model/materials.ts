@@ -1,0 +1,46 @@
+import { cite, formula, judged } from "@hoopstay/core";
+
+/** Oven-dry specific gravity by kind of wood. */
+export const woodGravity = {
+  "spruce-pine-fir": 0.42,
+  "southern-pine": 0.55,
+  "douglas-fir-larch": 0.5,
+  "hem-fir": 0.43,
+} as const;
+export const woodGravityCitation = cite("hud-densities", "wood, by species group", "read");
+
+/** Weight density of water, N/m3, from 62.4 lb/ft3. */
+const water = (62.4 * 0.45359237 * 9.80665) / 0.3048 ** 3;
+
+export const woodWeight = formula({
+  id: "wood-weight",
+  symbol: "gamma_w",
+  name: "weight density of wood at a moisture content (N/m3)",
+  measure: "ratio",
+  arguments: [
+    ["gamma_0", "weight density of water", "ratio"],
+    ["G", "oven-dry specific gravity", "ratio"],
+    ["m", "moisture content, %", "ratio"],
+  ],
+  expression: "gamma_0 * (G / (1 + 0.009 * G * m)) * (1 + m / 100)",
+  citation: cite("wood-handbook", "chapter 4 density equation, NDS form", "second-hand"),
+  evaluate: (density, gravity, moisture) =>
+    density * (gravity / (1 + 0.009 * gravity * moisture)) * (1 + moisture / 100),
+});
+
+export const dryMoisture = 12;
+export const wetMoisture = 30;
+export const moistureCitation = judged(
+  "boards outdoors: 12 % in the low weight, 30 % (fibre saturation) in the high one",
+);
+
+/** Low and high weight density of wood, N/m3. */
+export const woodDensities = (kind: keyof typeof woodGravity): { low: number; high: number } => ({
+  low: woodWeight.evaluate(water, woodGravity[kind], dryMoisture),
+  high: woodWeight.evaluate(water, woodGravity[kind], wetMoisture),
+});
+
+/** Weight density of polyethylene film, N/m3 (0.92 g/cm3). */
+export const filmDensity = 920 * 9.80665;
+export const filmDensityCitation = cite("common-practice", "polyethylene film, 0.92 g/cm3", "memory");
+export const gravity = 9.80665;

@@ -1,0 +1,141 @@
+import { type CaseTable, torsionCases, type WindCase } from "@hoopstay/load";
+import { allOutcomes, type CheckOutcome, checkIds, combinations } from "@hoopstay/stability";
+import { cautions, notChecked } from "../review/cautions.ts";
+import type { Evaluation, LoadSet } from "../review/evaluate.ts";
+import type { ReviewMeta } from "../review/make-review.ts";
+import { caseId, governingOf, gustOf, setLetters, speedOf } from "../review/summaries.ts";
+import { directionCode, setOf } from "../review/words.ts";
+import type { Result } from "./result-schema.ts";
+
+type CheckResult = Result["load_sets"][number]["cases"][number]["held"][number]["checks"][number];
+type CaseResult = Result["load_sets"][number]["cases"][number];
+
+const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
+function checkResult(
+  evaluation: Evaluation,
+  worst: CheckOutcome,
+  limit: number,
+  combination: string,
+): CheckResult {
+  const code = speedOf(evaluation, limit);
+  return {
+    check: worst.check,
+    weight: worst.weight,
+    without_arch: worst.withoutArch,
+    demand: worst.demand,
+    resistance: worst.resistance,
+    ratio: finite(worst.ratio),
+    code_speed: finite(code),
+    working_gust: combination === "ASD" ? finite(gustOf(code)) : null,
+  };
+}
+
+function caseResult(
+  evaluation: Evaluation,
+  table: CaseTable,
+  index: number,
+  id: string,
+  held: CaseResult["held"],
+): CaseResult {
+  const windCase = table.cases[index] as WindCase;
+  const [fx, fy, fz, mx, my, mz, bare] = Array.from(
+    table.components.subarray(index * 7, index * 7 + 7),
+    (unit) => unit * evaluation.pressure,
+  ) as [number, number, number, number, number, number, number];
+  return {
+    id,
+    load_case: windCase.number,
+    direction: directionCode(windCase),
+    reading: windCase.across?.set?.reading ?? null,
+    coefficient_set: setOf(windCase),
+    vertical: windCase.vertical,
+    inside_coefficient: windCase.inside,
+    twist: windCase.twist,
+    components: { fx, fy, fz, mx, my, mz, fx_without_arch: bare },
+    held,
+  };
+}
+
+function casesOf(evaluation: Evaluation, set: LoadSet, letter: string): CaseResult[] {
+  const { shell, holds } = evaluation;
+  const single = set.table.cases.map((_, index) => {
+    const held = holds.flatMap(({ id, terms }) =>
+      combinations.map((combination) => {
+        const found = allOutcomes(terms[combination.id], set.table, index);
+        const checks = checkIds.map((check) => {
+          const mine = found.filter((one) => one.check === check);
+          const worst = mine.reduce((a, b) => (b.ratio > a.ratio ? b : a));
+          const limit = Math.min(...mine.map((one) => one.limit));
+          return checkResult(evaluation, worst, limit, combination.id);
+        });
+        return { hold: id, combination: combination.id, checks };
+      }),
+    );
+    return caseResult(evaluation, set.table, index, caseId(letter, index), held);
+  });
+  const sizes = { across: shell.L, along: shell.b };
+  const twisted = torsionCases(set.surfaces, set.insideCoefficients, sizes);
+  const torsion = twisted.cases.map((_, index) =>
+    caseResult(evaluation, twisted, index, `${caseId(letter, index)}T`, []),
+  );
+  return [...single, ...torsion];
+}
+
+/** The whole result in SI, as `--json` prints it; `resultSchema` describes it. */
+export function resultOf(evaluation: Evaluation, meta: ReviewMeta, holds: boolean): Result {
+  const { house, site, factors, takeOff } = evaluation;
+  const letters = setLetters(evaluation);
+  const { kz, kzt, kd, ke } = factors;
+  return {
+    program: "hoopstay",
+    version: meta.version,
+    digest: meta.digest,
+    house: house.name,
+    site: site.name,
+    holds,
+    combination: site.combination,
+    map_speed: site.mapSpeed,
+    pressure: evaluation.pressure,
+    factors: { kz, kzt, kd, ke },
+    weights: evaluation.holds.flatMap(({ id, holdings }) =>
+      holdings.map(({ weight: { name, W, x, y, z } }) => ({ hold: id, name, weight: W, x, y, z })),
+    ),
+    take_off: takeOff.items.map(({ what, low, high, x, y, z }) => ({ what, low, high, x, y, z })),
+    states: evaluation.states.map(({ state, enclosure, set }) => {
+      const letter = letters.get(set) ?? "";
+      return {
+        id: state.id,
+        words: state.words,
+        load_set: letter,
+        enclosure: enclosure?.kind ?? "film off",
+        inside_coefficients: [...set.insideCoefficients],
+        governing: set.governing.map(({ hold, combination }) => ({
+          hold,
+          combination,
+          checks: governingOf(set, hold, combination).map(({ byRatio, byLimit }) => ({
+            ...checkResult(evaluation, byRatio, byLimit.limit, combination),
+            case: caseId(letter, byRatio.caseIndex),
+            limit_case: caseId(letter, byLimit.caseIndex),
+          })),
+          least_load: set.leastOutcomes
+            .filter((one) => one.hold === hold && one.combination === combination)
+            .map(({ check, load, outcome }) => ({
+              check,
+              load: `${load.id} ${load.sense > 0 ? "+" : "-"}${load.axis === "across" ? "x" : "y"}`,
+              demand: outcome.demand,
+              resistance: outcome.resistance,
+              ratio: finite(outcome.ratio),
+            })),
+        })),
+      };
+    }),
+    load_sets: [...letters].map(([set, letter]) => ({
+      id: letter,
+      cases: casesOf(evaluation, set, letter),
+    })),
+    assumptions: [...house.assumptions, ...site.assumptions].map((one) => ({ ...one })),
+    cautions: [...cautions],
+    not_checked: [...notChecked],
+  };
+}

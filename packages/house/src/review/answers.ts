@@ -1,0 +1,73 @@
+import { measured, type StateSummary, type Words } from "@hoopstay/core";
+import type { WindCase } from "@hoopstay/load";
+import type { CheckId } from "@hoopstay/stability";
+import type { Evaluation } from "./evaluate.ts";
+import { governingOf } from "./summaries.ts";
+import { checkWords, comesFrom, compassFrom } from "./words.ts";
+
+const gust = (speed: number) => measured(speed, "speed", 2);
+
+/** The headline: does it hold, and if not, what gives way first. */
+export function headline(
+  evaluation: Evaluation,
+  summaries: readonly StateSummary[],
+  holds: boolean,
+): Words {
+  const { site } = evaluation;
+  const speed = measured(site.speed, "speed");
+  const against: Words =
+    site.basis === "gust" ? ["a gust of ", speed] : ["the design wind (", speed, ` ${site.basis} speed)`];
+  if (holds) return ["Holds in every state checked, against ", ...against, "."];
+  const failing = summaries.filter((summary) => !summary.holds);
+  const worst = failing.reduce((a, b) => (b.first.workingGust < a.first.workingGust ? b : a));
+  const { begins } = checkWords[worst.first.check as CheckId];
+  return [
+    "Does not hold against ",
+    ...against,
+    `. First to go: ${worst.words}, it ${begins} at `,
+    gust(worst.first.workingGust),
+    ".",
+  ];
+}
+
+/** One sentence about a state: what begins at what gust, and from where the wind blows. */
+export function stateSentence(evaluation: Evaluation, summary: StateSummary, lead: string): Words {
+  const { first } = summary;
+  const { begins } = checkWords[first.check as CheckId];
+  if (first.workingGust === Number.POSITIVE_INFINITY) {
+    return [`${lead}${summary.words}, ${summary.holdWords}: no wind limit was found.`];
+  }
+  const state = evaluation.states.find((one) => one.state.id === summary.id);
+  const governing = state && governingOf(state.set, summary.hold, "ASD");
+  const byLimit = governing?.find((one) => one.check === first.check)?.byLimit;
+  const windCase = byLimit && (state?.set.table.cases[byLimit.caseIndex] as WindCase);
+  const from = windCase
+    ? `, wind from ${comesFrom(windCase)}${compassFrom(windCase, evaluation.site.frontBearing)}`
+    : "";
+  return [
+    `${lead}${summary.words}, ${summary.holdWords}: it ${begins} at a `,
+    gust(first.workingGust),
+    ` gust${from}.`,
+  ];
+}
+
+/** The owner's sentences, most urgent first. */
+export function answers(evaluation: Evaluation, summaries: readonly StateSummary[]): Words[] {
+  const held = evaluation.holds.at(-1)?.id ?? "bare";
+  const list: Words[] = [];
+  const now = summaries.find((one) => one.now && one.hold === held);
+  const bareNow = summaries.find((one) => one.now && one.hold === "bare");
+  if (now) list.push(stateSentence(evaluation, now, "As it stands now, "));
+  if (now && bareNow && held !== "bare") {
+    list.push(stateSentence(evaluation, bareNow, "Without them, "));
+  }
+  if (now && Number.isFinite(now.first.workingGust)) {
+    list.push(["Act before ", gust(0.75 * now.first.workingGust), ": three quarters of that gust."]);
+  }
+  const slide = now?.checks.find((check) => check.check === "slide");
+  const upright = evaluation.house.anchors.every(({ toward }) => toward[0] === 0 && toward[1] === 0);
+  if (slide && now && slide === now.first && held !== "bare" && upright) {
+    list.push(["Upright tethers hold it down, not sideways: slant some of them against the slide."]);
+  }
+  return list;
+}

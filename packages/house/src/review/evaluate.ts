@@ -1,0 +1,156 @@
+import {
+  type CaseTable,
+  type Covering,
+  type Enclosure,
+  type EndsPresent,
+  enclosureOf,
+  type FrameTubes,
+  type LeastLoad,
+  leastLoads,
+  type PressureFactors,
+  pressureFactors,
+  type Shell,
+  shellOf,
+  singleCheckCases,
+  type WindBody,
+  roofSetsOf,
+  type RoofSets,
+  type WindSurfaces,
+  windSurfaces,
+} from "@hoopstay/load";
+import {
+  type CombinationId,
+  combinations,
+  extremesOf,
+  type Governing,
+  governingChecks,
+} from "@hoopstay/stability";
+import type { House } from "../model/house-model.ts";
+import { frameBars } from "../model/frame-parts.ts";
+import type { Site } from "../model/site-model.ts";
+import { grossAreas, type HouseState, statesOf } from "../state/states.ts";
+import { type TakeOff, takeOff } from "../take-off/take-off.ts";
+import { type Hold, type HoldId, holdsOf } from "./hold.ts";
+import { type LeastOutcome, leastOutcomes } from "./least-check.ts";
+
+/** States that the wind cannot tell apart share one load set. */
+export interface LoadSet {
+  readonly covering: Covering;
+  readonly ends: EndsPresent;
+  readonly insideCoefficients: readonly number[];
+  readonly surfaces: WindSurfaces;
+  readonly table: CaseTable;
+  /** Governing outcomes by hold and combination. */
+  readonly governing: readonly {
+    readonly hold: HoldId;
+    readonly combination: CombinationId;
+    readonly checks: readonly Governing[];
+  }[];
+  readonly least: readonly LeastLoad[];
+  readonly leastOutcomes: readonly LeastOutcome[];
+}
+
+export interface EvaluatedState {
+  readonly state: HouseState;
+  readonly enclosure: Enclosure | null;
+  readonly set: LoadSet;
+}
+
+/** Every number of a review, without a word of it printed yet. */
+export interface Evaluation {
+  readonly house: House;
+  readonly site: Site;
+  readonly shell: Shell;
+  readonly body: WindBody;
+  readonly takeOff: TakeOff;
+  readonly factors: PressureFactors;
+  /** Design K_d q_h, Pa. */
+  readonly pressure: number;
+  readonly holds: readonly Hold[];
+  readonly states: readonly EvaluatedState[];
+}
+
+/** The whole-house check: take-off, all states, all directions, both combinations, both holds. */
+export function evaluate(house: House, site: Site): Evaluation {
+  const shell = shellOf(house.lines);
+  const weights = takeOff(house);
+  const factors = pressureFactors(site.place, shell.h);
+  const pressure = factors.perSpeedSquared * site.mapSpeed * site.mapSpeed;
+  const holds = holdsOf(house, site, weights, pressure);
+  const body: WindBody = {
+    shell,
+    obstacles: house.obstacles,
+    frame: frameTubes(house),
+    ...(site.reading ? { reading: site.reading.reading } : {}),
+  };
+  const gross = grossAreas(shell);
+  const roofs = new Map<Covering, RoofSets>();
+  const sets = new Map<string, LoadSet>();
+  const states = statesOf(house, shell).map((state): EvaluatedState => {
+    const enclosure = state.filmOn ? enclosureOf(state.openings, gross) : null;
+    const covering: Covering = !enclosure ? "bare" : enclosure.kind === "open" ? "open" : "covered";
+    const inside = enclosure?.insideCoefficients ?? [0];
+    const key = `${covering} ${state.ends.front} ${state.ends.back} ${inside.join(" ")}`;
+    let set = sets.get(key);
+    if (!set) {
+      let roof = roofs.get(covering);
+      if (!roof) {
+        roof = roofSetsOf(body, covering);
+        roofs.set(covering, roof);
+      }
+      set = loadSet(body, covering, state.ends, inside, roof, holds);
+      sets.set(key, set);
+    }
+    return { state, enclosure, set };
+  });
+  return { house, site, shell, body, takeOff: weights, factors, pressure, holds, states };
+}
+
+function loadSet(
+  body: WindBody,
+  covering: Covering,
+  ends: EndsPresent,
+  insideCoefficients: readonly number[],
+  roof: RoofSets,
+  holds: readonly Hold[],
+): LoadSet {
+  const surfaces = windSurfaces(body, covering, ends, roof);
+  const table = singleCheckCases(surfaces, insideCoefficients);
+  const governing = holds.flatMap(({ id, terms, lines }) => {
+    const extremes = extremesOf(table, lines);
+    return combinations.map((combination) => ({
+      hold: id,
+      combination: combination.id,
+      checks: governingChecks(terms[combination.id], table, extremes),
+    }));
+  });
+  const least = leastLoads(body.shell, covering, body.obstacles);
+  return {
+    covering,
+    ends,
+    insideCoefficients,
+    surfaces,
+    table,
+    governing,
+    least,
+    leastOutcomes: leastOutcomes(least, holds),
+  };
+}
+
+function frameTubes(house: House): FrameTubes {
+  let [area, x, y, z] = [0, 0, 0, 0];
+  for (const { tube, count, length, x: px, y: py, z: pz } of frameBars(house.parts)) {
+    const across =
+      tube.kind === "round"
+        ? tube.outside
+        : tube.kind === "rectangular"
+          ? Math.max(tube.depth, tube.width)
+          : 0;
+    const each = count * length * across;
+    area += each;
+    x += each * px;
+    y += each * py;
+    z += each * pz;
+  }
+  return { area, x: x / area, y: y / area, z: z / area };
+}

@@ -1,0 +1,48 @@
+import type { LeastLoad } from "@hoopstay/load";
+import {
+  allOutcomes,
+  type CheckId,
+  checkIds,
+  type CheckOutcome,
+  type CombinationId,
+  combinations,
+} from "@hoopstay/stability";
+import type { Hold, HoldId } from "./hold.ts";
+
+/** The least-load check of one kind of check: it passes or fails and has no limit speed. */
+export interface LeastOutcome {
+  readonly hold: HoldId;
+  readonly combination: CombinationId;
+  readonly check: CheckId;
+  readonly load: LeastLoad;
+  readonly outcome: CheckOutcome;
+}
+
+/** Worst least load of every check, for every hold and combination. */
+export function leastOutcomes(least: readonly LeastLoad[], holds: readonly Hold[]): LeastOutcome[] {
+  if (least.length === 0) return [];
+  const components = new Float64Array(least.length * 7);
+  least.forEach(({ axis, sense, force, height }, index) => {
+    const push = sense * force;
+    const row =
+      axis === "across"
+        ? [push, 0, 0, 0, push * height, 0, push]
+        : [0, push, 0, -push * height, 0, 0, 0];
+    components.set(row, index * 7);
+  });
+  const table = { count: least.length, components };
+  return holds.flatMap(({ id, terms }) =>
+    combinations.flatMap((combination) => {
+      // The loads are forces already: they run at a pressure of one.
+      const at = { ...terms[combination.id], pressure: 1 };
+      const found = least.flatMap((_, index) => allOutcomes(at, table, index));
+      return checkIds.map((check): LeastOutcome => {
+        const outcome = found
+          .filter((one) => one.check === check)
+          .reduce((worst, one) => (one.ratio > worst.ratio ? one : worst));
+        const load = least[outcome.caseIndex] as LeastLoad;
+        return { hold: id, combination: combination.id, check, load, outcome };
+      });
+    }),
+  );
+}

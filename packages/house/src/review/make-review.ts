@@ -1,0 +1,218 @@
+import {
+  type Chapter,
+  type CheckSummary,
+  type Citation,
+  cite,
+  measured,
+  type Measured,
+  type Review,
+  type StateSummary,
+  type InputRow as ReviewInput,
+  type Words,
+} from "@hoopstay/core";
+import { enclosureCitations, rowChoiceCitation, type WindCase } from "@hoopstay/load";
+import {
+  checksOfCase,
+  type CombinationId,
+  combinationCitations,
+  combinations,
+} from "@hoopstay/stability";
+import type { Assumption } from "../model/assumption.ts";
+import type { InputRow } from "../read/input-rows.ts";
+import { withBallast } from "../take-off/take-off.ts";
+import { workingOf } from "../working/working.ts";
+import { answers, headline } from "./answers.ts";
+import { cautions, notChecked } from "./cautions.ts";
+import { drawingsOf } from "./drawings.ts";
+import type { Evaluation } from "./evaluate.ts";
+import { measureOfKey } from "./measure-of-key.ts";
+import { caseWords, setLetters, stateSummary } from "./summaries.ts";
+import { type GoverningPlace, worstPlaces } from "./worst-places.ts";
+
+/** What the review cannot know by itself. */
+export interface ReviewMeta {
+  readonly version: string;
+  readonly digest: string;
+  readonly date: string | null;
+  readonly inputs: readonly InputRow[];
+}
+
+/**
+ * The whole record that the terminal and the report are made from. The working and the table of all
+ * cases (`full`) are left out where only the answer is shown.
+ */
+export function makeReview(
+  evaluation: Evaluation,
+  meta: ReviewMeta,
+  { full }: { readonly full: boolean },
+): Review {
+  const { house, site } = evaluation;
+  const letters = setLetters(evaluation);
+  const summaries = evaluation.holds.flatMap((hold) =>
+    evaluation.states.map((state) =>
+      stateSummary(evaluation, state, hold, letters.get(state.set) ?? ""),
+    ),
+  );
+  const held = evaluation.holds.at(-1)?.id ?? "bare";
+  const heldStates = summaries.filter((summary) => summary.hold === held);
+  const holds = heldStates.every((summary) => summary.holds);
+  const places = worstPlaces(evaluation);
+  const chapters = full ? workingOf(evaluation, places) : [];
+  const lift = places[0] as GoverningPlace;
+  return {
+    program: "hoopstay",
+    version: meta.version,
+    digest: meta.digest,
+    house: house.name,
+    site: site.name,
+    date: meta.date,
+    holds,
+    combination: site.combination,
+    headline: headline(evaluation, heldStates, holds),
+    answers: answers(evaluation, summaries),
+    criteria: criteria(evaluation),
+    states: summaries,
+    governing: places.map(({ state, governing }): CheckSummary & { state: string } => {
+      const summary = heldStates.find((one) => one.id === state.state.id) as StateSummary;
+      const check = summary.checks.find((one) => one.check === governing.check) as CheckSummary;
+      return { ...check, state: summary.words };
+    }),
+    insideLine: insideLine(evaluation, lift),
+    inputs: inputsOf(evaluation, meta.inputs),
+    takeOff: takeOffOf(evaluation),
+    findings: house.findings,
+    cautions,
+    notChecked,
+    chapters,
+    caseColumns: ["lift", "tip right", "tip left", "tip front", "tip back", "slide"],
+    cases: full ? casesOf(evaluation, letters) : [],
+    drawings: drawingsOf(evaluation, lift.state.set, lift.governing.byRatio.caseIndex),
+    citations: citationsOf(evaluation, chapters),
+  };
+}
+
+function insideLine(evaluation: Evaluation, { state }: GoverningPlace): Words {
+  const { shell, pressure } = evaluation;
+  const inside = Math.max(...state.set.insideCoefficients);
+  return [
+    `Inside pressure lifts the whole roof, and no floor balances it: GC_pi ${inside} x `,
+    measured(pressure, "pressure"),
+    " x ",
+    measured(shell.b, "length"),
+    " x ",
+    measured(shell.L, "length"),
+    " = ",
+    measured(inside * pressure * shell.b * shell.L, "force"),
+    ", carried by weight and anchors in full.",
+  ];
+}
+
+function criteria({ site, factors, pressure, shell }: Evaluation): Review["criteria"] {
+  const { place } = site;
+  const rows: { what: string; value: string | Measured }[] = [
+    { what: "Wind standard", value: place.edition.title },
+    { what: "Speed as given", value: measured(site.speed, "speed") },
+    { what: "Basis of the speed", value: site.basis },
+    { what: "Map speed checked", value: measured(site.mapSpeed, "speed") },
+    { what: "Risk category", value: site.riskCategory ?? "none: not a map speed" },
+    { what: "Exposure", value: place.exposure },
+    { what: "Mean roof height", value: measured(shell.h, "length") },
+    { what: "Rise over span", value: measured(shell.riseRatio, "ratio") },
+    { what: "K_z, K_zt, K_d, K_e", value: [factors.kz, factors.kzt, factors.kd, factors.ke].map((k) => k.toFixed(3)).join(", ") },
+    { what: "K_d q_h", value: measured(pressure, "pressure") },
+    { what: "Combination of the verdict", value: site.combination },
+    { what: "Combinations printed", value: combinations.map((one) => `${one.id}: ${one.words}`).join("; ") },
+    { what: "Low friction", value: measured(site.friction, "ratio") },
+    { what: "Allowable bearing", value: measured(site.bearing, "pressure") },
+    { what: "Quarter reading", value: site.reading ? `${site.reading.reading} only: ${site.reading.reason}` : "both, worse kept" },
+  ];
+  if (site.slope) rows.push({ what: "Ground slope", value: measured(site.slope.angle, "angle") });
+  return rows;
+}
+
+function inputsOf({ house, site }: Evaluation, rows: readonly InputRow[]): ReviewInput[] {
+  const typed = rows.map(({ file, key, typed: text, used }): ReviewInput => ({
+    file,
+    key,
+    typed: text,
+    used: typeof used === "string" ? used : measureOfKey(file, key, used),
+    assumed: false,
+    why: "",
+  }));
+  const assumed = (file: "house" | "site") => ({ key, used, why }: Assumption): ReviewInput => ({
+    file,
+    key,
+    typed: "",
+    used,
+    assumed: true,
+    why,
+  });
+  return [
+    ...typed,
+    ...house.assumptions.map(assumed("house")),
+    ...site.assumptions.map(assumed("site")),
+  ];
+}
+
+function takeOffOf({ takeOff, house }: Evaluation): Review["takeOff"] {
+  const total = (words: string, { W, x, y, z }: { W: number; x: number; y: number; z: number }) => ({
+    words,
+    weight: W,
+    place: [x, y, z] as const,
+  });
+  const totals = [total("low: resists", takeOff.low), total("high: loads", takeOff.high)];
+  if (house.ballast.some((block) => block.fixed)) {
+    totals.push(total("low, with fixed ballast", withBallast(takeOff.low, house)));
+  }
+  return {
+    measured: takeOff.measured,
+    totals,
+    rows: takeOff.items.map((item) => ({
+      what: item.what,
+      count: item.count,
+      amount: item.amount === null ? null : measured(item.amount, item.unit ?? "length"),
+      unitLow: item.unitLow === null ? null : measured(item.unitLow, item.unit === "area" ? "pressure" : "force"),
+      unitHigh: item.unitHigh === null ? null : measured(item.unitHigh, item.unit === "area" ? "pressure" : "force"),
+      per: item.unit,
+      low: item.low,
+      high: item.high,
+      x: item.x,
+      y: item.y,
+      z: item.z,
+    })),
+  };
+}
+
+function casesOf(evaluation: Evaluation, letters: ReturnType<typeof setLetters>): Review["cases"] {
+  const hold = evaluation.holds.at(-1);
+  if (!hold) return [];
+  const combination: CombinationId = evaluation.site.combination;
+  const rows: Review["cases"][number][] = [];
+  for (const [set, letter] of letters) {
+    set.table.cases.forEach((_: WindCase, index) => {
+      const checks = checksOfCase(hold.terms[combination], set.table, index);
+      const [first] = checks;
+      if (!first) return;
+      const at = index * 7;
+      const components = Array.from(set.table.components.subarray(at, at + 6), (unit) => unit * evaluation.pressure);
+      const words = caseWords(letter, set, { ...first, withoutArch: false });
+      rows.push({ ...words, loadSet: letter, components, ratios: checks.map(({ ratio }) => ratio) });
+    });
+  }
+  return rows;
+}
+
+function citationsOf({ site }: Evaluation, chapters: readonly Chapter[]): Citation[] {
+  const { edition } = site.place;
+  return [
+    ...chapters.flatMap(({ steps }) => steps.map(({ formula }) => formula.citation)),
+    edition.exposureCitation,
+    enclosureCitations.definitions,
+    rowChoiceCitation,
+    combinationCitations[site.combination],
+    site.frictionCitation,
+    site.bearingCitation,
+    cite("astm-a500", "wall tolerance 10 %", "memory"),
+    cite("astm-a123", "table 1, zinc of galvanised tube in the high weight", "second-hand"),
+  ];
+}

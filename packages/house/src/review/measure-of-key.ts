@@ -1,0 +1,17 @@
+import { type Measured, type Measure, measured } from "@hoopstay/core";
+
+const byName: readonly (readonly [RegExp, Measure])[] = [
+  [/(^|\.)(weight|weight_high|empty|full|pull|total|high)$/, "force"],
+  [/speed$/, "speed"],
+  [/(bearing)$/, "pressure"],
+  [/(\.area$|openings\.)/, "area"],
+  [/angle$/, "angle"],
+  [/(friction\.low|mass)$/, "ratio"],
+];
+
+/** The value of a quantity key with what it measures, for the table of inputs. */
+export function measureOfKey(file: "house" | "site", key: string, value: number): Measured | string {
+  if (key.endsWith(".mass")) return `${value.toPrecision(3)} kg/m2`;
+  const found = byName.find(([pattern]) => pattern.test(key));
+  return measured(value, found?.[1] ?? "length", file === "house" ? 4 : 3);
+}

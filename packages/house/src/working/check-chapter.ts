@@ -1,0 +1,247 @@
+import { Chapter, constant, derived, formula } from "@hoopstay/core";
+import {
+  caseComponent,
+  caseStride,
+  codeSpeed,
+  diagonalShare,
+  directionality,
+  insideUplift,
+  type WindCase,
+  workingGust,
+} from "@hoopstay/load";
+import {
+  type CheckOutcome,
+  type Combination,
+  contactForce,
+  demandOf,
+  type HoldingTerms,
+  lineTerms,
+  linearLimit,
+  overturning,
+  resistanceOf,
+  slidingDemand,
+  slidingLimit,
+  slidingResistance,
+  slopeAgainst,
+  utilization,
+  worstSlideAt,
+} from "@hoopstay/stability";
+import type { Evaluation, LoadSet } from "../review/evaluate.ts";
+import type { Hold } from "../review/hold.ts";
+import type { ParentWork } from "./parent-chapter.ts";
+
+/** What a check chapter is about: the governing outcome and where it stands. */
+export interface CheckSubject {
+  readonly id: string;
+  readonly title: string;
+  readonly outcome: CheckOutcome;
+  readonly set: LoadSet;
+  readonly hold: Hold;
+  readonly combination: Combination;
+  readonly across: ParentWork | null;
+  readonly along: ParentWork | null;
+}
+
+export interface Components {
+  readonly fx: number;
+  readonly fy: number;
+  readonly fz: number;
+  readonly mx: number;
+  readonly my: number;
+  readonly fxNoArch: number;
+}
+
+const none: ParentWork = {
+  drag: 0,
+  archDrag: 0,
+  side: 0,
+  uplift: 0,
+  dragMoment: 0,
+  upliftMoment: 0,
+};
+
+const momentComponent = { ...caseComponent, measure: "moment" as const };
+
+/** The six components of a case put together from its parents, step by step. */
+function components(evaluation: Evaluation, subject: CheckSubject, chapter: Chapter): Components {
+  const { shell, pressure } = evaluation;
+  const { set, outcome } = subject;
+  const windCase = set.table.cases[outcome.caseIndex] as WindCase;
+  const a = subject.across ?? none;
+  const l = subject.along ?? none;
+  const sa = windCase.across?.sense ?? 1;
+  const sl = windCase.along?.sense ?? 1;
+  const share = windCase.number === 3 ? diagonalShare.value : 1;
+  const acrossLifts = windCase.vertical === "across";
+  const lifting = acrossLifts ? a : l;
+  const inside = windCase.inside;
+  const { fy: insideY, mx: insideX } = set.surfaces.inside;
+  const work = (symbol: string, inputs: readonly [number, number, number, number, number]) =>
+    chapter.work(symbol.startsWith("M") ? momentComponent : caseComponent, inputs, { symbol });
+  const lift = chapter.work(insideUplift, [inside, pressure, shell.b, set.covering === "bare" ? 0 : shell.L]);
+  const fx = work("F_x", [share, sa * a.drag, 0, 0, 0]);
+  const fxNoArch = outcome.withoutArch
+    ? work("F_x,walls", [share, sa * (a.drag - a.archDrag), 0, 0, 0])
+    : fx;
+  const fy = work("F_y", [share, a.side, sl * l.drag, 0, inside * pressure * insideY]);
+  const fz = work("F_z", [0, 0, 0, lifting.uplift, lift]);
+  const mx = work("M_x", [
+    share,
+    -shell.endCentroid * a.side,
+    -sl * l.dragMoment,
+    acrossLifts ? 0 : -sl * l.upliftMoment,
+    inside * pressure * insideX,
+  ]);
+  const my = work("M_y", [share, sa * a.dragMoment, 0, acrossLifts ? sa * a.upliftMoment : 0, 0]);
+  const found = { fx, fy, fz, mx, my, fxNoArch };
+  agree(evaluation, subject, found);
+  return found;
+}
+
+/** The working and the numbers of the check must be one and the same; a difference is our fault. */
+function agree(evaluation: Evaluation, { set, outcome }: CheckSubject, found: Components): void {
+  const at = outcome.caseIndex * caseStride;
+  const row = set.table.components.subarray(at, at + caseStride);
+  const scale = evaluation.pressure * Math.max(...Array.from(row, Math.abs), 1e-9);
+  const pairs = [
+    [found.fx, row[0]],
+    [found.fy, row[1]],
+    [found.fz, row[2]],
+    [found.mx, row[3]],
+    [found.my, row[4]],
+  ] as const;
+  for (const [worked, unit] of pairs) {
+    if (Math.abs(worked - evaluation.pressure * (unit as number)) > 1e-9 * scale) {
+      throw new Error(`the working of ${outcome.check} disagrees with its load case`);
+    }
+  }
+}
+
+/** The chapter of one check: its load case put together, demand, resistance, ratio and limits. */
+export function checkChapter(evaluation: Evaluation, subject: CheckSubject): Chapter {
+  const chapter = new Chapter(subject.id, subject.title);
+  const found = components(evaluation, subject, chapter);
+  const { outcome, hold, combination } = subject;
+  const held = hold.terms[combination.id].holdings.find(
+    ({ terms }) => terms.holding.weight.name === outcome.weight,
+  );
+  if (!held) throw new Error(`no holding with the ${outcome.weight} weight`);
+  const { terms } = held;
+  weightSteps(chapter, terms);
+  if (outcome.check === "slide") slideSteps(evaluation, subject, chapter, held, found);
+  else leverSteps(evaluation, subject, chapter, terms, found);
+  return chapter;
+}
+
+const factoredWeight = formula({
+  id: "factored-weight",
+  symbol: "D_n",
+  name: "factored weight normal to the ground",
+  measure: "force",
+  arguments: [
+    ["gamma_D", "weight factor of the combination", "ratio"],
+    ["D", "weight", "force"],
+    ["c_s", "cosine of the ground slope", "ratio"],
+  ],
+  expression: "gamma_D * D * c_s",
+  citation: derived("component normal to the ground"),
+  evaluate: (factor, weight, cosine) => factor * weight * cosine,
+});
+
+function weightSteps(chapter: Chapter, terms: HoldingTerms): void {
+  const { weight, slope } = terms.holding;
+  const cosine = Math.cos(slope?.angle ?? 0);
+  const note = `${weight.name} weight; ${terms.combination.id}: ${terms.combination.words}`;
+  chapter.work(factoredWeight, [terms.combination.dead, weight.W, cosine], { note });
+}
+
+function leverSteps(
+  evaluation: Evaluation,
+  { outcome, combination }: CheckSubject,
+  chapter: Chapter,
+  terms: HoldingTerms,
+  found: Components,
+): void {
+  const lift = outcome.line === null;
+  const measure = lift ? ("force" as const) : ("moment" as const);
+  let wind = found.fz;
+  let about = { weightMoment: terms.deadNormal, anchorMoment: terms.anchorDown, slopeMoment: 0 };
+  if (outcome.line) {
+    const { nx, ny, distance } = outcome.line;
+    const inputs: [number, number, number, number, number, number] = [
+      nx,
+      ny,
+      found.mx,
+      found.my,
+      found.fz,
+      distance,
+    ];
+    wind = chapter.work({ ...overturning, name: "wind moment about the base line" }, inputs, { symbol: "M" });
+    about = lineTerms(terms, outcome.line);
+    const list = [
+      ["R_D", "factored weight times its arm", about.weightMoment],
+      ["R_T", "anchors times their arms", about.anchorMoment],
+    ] as const;
+    for (const [symbol, name, value] of list) {
+      chapter.work(constant("arm", symbol, name, value, "moment", derived("force times arm")), []);
+    }
+  }
+  const demand = chapter.work({ ...demandOf, measure }, [combination.wind, wind, about.slopeMoment]);
+  const resistance = chapter.work({ ...resistanceOf, measure }, [about.weightMoment, about.anchorMoment]);
+  if (resistance > 0) chapter.work(utilization, [demand, resistance]);
+  if (wind > 0 && resistance - about.slopeMoment >= 0) {
+    const perPressure = wind / evaluation.pressure;
+    const limit = chapter.work(linearLimit, [resistance, about.slopeMoment, combination.wind, perPressure]);
+    speedSteps(evaluation, chapter, combination, limit);
+  }
+}
+
+function slideSteps(
+  evaluation: Evaluation,
+  { outcome, combination }: CheckSubject,
+  chapter: Chapter,
+  held: Hold["terms"]["ASD"]["holdings"][number],
+  found: Components,
+): void {
+  const { terms, sliding } = held;
+  const q = evaluation.pressure;
+  const unit = {
+    fx: found.fxNoArch / q,
+    fy: found.fy / q,
+    fz: found.fz / q,
+    turnRight: (found.my + (held.lines[0]?.line.distance ?? 0) * found.fz) / q,
+    turnLeft: (-found.my + (held.lines[1]?.line.distance ?? 0) * found.fz) / q,
+  };
+  const [sx, sy] = slopeAgainst(terms, unit.fx, unit.fy);
+  const demand = chapter.work(slidingDemand, [combination.wind, found.fxNoArch, found.fy, sx, sy], {
+    note: outcome.withoutArch ? "walls and ends only: roof suction may not relieve drag" : "all surfaces",
+  });
+  const contact = chapter.work(contactForce, [terms.deadNormal, combination.wind, found.fz]);
+  const { tether } = worstSlideAt(sliding, unit, q);
+  const pull = constant("tether", "T_h", "tethers along the slide", tether, "force", derived("projection"));
+  chapter.work(pull, []);
+  const { friction } = terms.holding;
+  const resistance = chapter.work(slidingResistance, [friction, contact, tether]);
+  if (resistance > 0) chapter.work(utilization, [demand, resistance]);
+  const h = Math.hypot(unit.fx, unit.fy);
+  if (terms.sideways || sx * unit.fy !== sy * unit.fx || h + friction * unit.fz <= 0) {
+    if (!Number.isFinite(outcome.limit)) return;
+    const name = "K_d q_h at which it begins to slide, found by search";
+    const searched = constant("searched", "q_c", name, outcome.limit, "pressure", derived("first failure"));
+    speedSteps(evaluation, chapter, combination, chapter.work(searched, []));
+    return;
+  }
+  const slope = Math.hypot(sx, sy);
+  const inputs = [friction, terms.deadNormal, slope, combination.wind, h, unit.fz] as const;
+  speedSteps(evaluation, chapter, combination, Math.max(0, chapter.work(slidingLimit, inputs)));
+}
+
+function speedSteps(
+  { factors }: Evaluation,
+  chapter: Chapter,
+  combination: Combination,
+  limit: number,
+): void {
+  const speed = chapter.work(codeSpeed, [limit, factors.perSpeedSquared]);
+  if (combination.id === "ASD") chapter.work(workingGust, [speed, directionality.value]);
+}

@@ -1,0 +1,106 @@
+import { Chapter, cite, constant } from "@hoopstay/core";
+import {
+  directionality,
+  elevationFactor,
+  fromGust,
+  fromService,
+  gustFactor,
+  hillDistanceFactor,
+  hillFactor,
+  hillFactorOf,
+  hillHeightFactor,
+  hillShapeFactor,
+} from "@hoopstay/load";
+import { bearingInset } from "@hoopstay/stability";
+import type { EvaluatedState, Evaluation } from "../review/evaluate.ts";
+import {
+  basePressure,
+  flooredHeight,
+  meanRoofHeight,
+  openingShare,
+  restShare,
+  riseRatioOf,
+  shellLength,
+  shellRise,
+  shellSpan,
+  springingHeight,
+} from "./shell-formulas.ts";
+
+/** Sizes of the shell that the wind sees. */
+export function shellChapter({ house, shell }: Evaluation): Chapter {
+  const { lines, leg } = house;
+  const d = lines.hoopDiameter;
+  const chapter = new Chapter("G", "Shape the wind sees");
+  const b = chapter.work(shellSpan, [lines.span, d]);
+  const f = chapter.work(shellRise, [lines.rise, d]);
+  chapter.work(shellLength, [lines.length, d]);
+  const zs = chapter.work(springingHeight, [lines.springing - leg, leg]);
+  chapter.work(riseRatioOf, [f, b]);
+  chapter.work(meanRoofHeight, [zs, f]);
+  chapter.work(
+    constant("end-area", "A_e", "flat area of an end, ground to arch", shell.endArea, "area", {
+      source: "statics",
+      place: "area under the two arcs, by Green's theorem",
+      grade: "derived",
+    }),
+    [],
+  );
+  return chapter;
+}
+
+/** From the speed as given to the pressure that multiplies every bracket. */
+export function pressureChapter({ site, shell, factors }: Evaluation): Chapter {
+  const chapter = new Chapter("Q", "Velocity pressure");
+  const { edition, exposure, elevation, hill } = site.place;
+  chapter.work(directionality, []);
+  chapter.work(gustFactor, []);
+  let speed = site.speed;
+  if (site.basis === "gust") speed = chapter.work(fromGust, [site.speed, directionality.value]);
+  if (site.basis === "service") speed = chapter.work(fromService, [site.speed]);
+  const z = chapter.work(flooredHeight, [shell.h]);
+  const note = `exposure ${exposure}; constants: ${edition.exposureCitation.place}`;
+  const kz = chapter.work(edition.exposureCoefficient, [z, factors.gradientHeight, factors.alpha], { note });
+  let kzt = 1;
+  if (hill) {
+    const { k, mu, gamma, steepness, length, placeKnown } = hillFactorOf(hill, exposure, shell.h);
+    const k1 = chapter.work(hillShapeFactor, [k, steepness]);
+    const k2 = placeKnown ? chapter.work(hillDistanceFactor, [hill.distance ?? 0, mu, length]) : 1;
+    const k3 = placeKnown ? chapter.work(hillHeightFactor, [gamma, shell.h, length]) : 1;
+    const unknown = "place on the hill unknown: K_2 = K_3 = 1";
+    kzt = chapter.work(hillFactor, [k1, k2, k3], placeKnown ? undefined : { note: unknown });
+  }
+  const ke = elevation === undefined ? 1 : chapter.work(elevationFactor, [elevation]);
+  const kd = directionality.value;
+  chapter.work(edition.velocityPressure, [kz, kzt, kd, ke, speed]);
+  chapter.work(basePressure, [factors.perSpeedSquared, speed]);
+  return chapter;
+}
+
+/** Which openings decide the enclosure class of a state. */
+export function enclosureChapter({ state, enclosure }: EvaluatedState): Chapter | null {
+  if (!enclosure) return null;
+  const chapter = new Chapter(`O-${state.id}`, `Openings: ${state.words}: ${enclosure.kind}`);
+  for (const wall of enclosure.walls) {
+    const symbolOf = (symbol: string) => ({ symbol: `${symbol},${wall.wall}` });
+    if (wall.otherOpenings > 0) {
+      chapter.work(openingShare, [wall.opening, wall.otherOpenings], symbolOf("k_o"));
+    }
+    chapter.work(restShare, [wall.otherOpenings, wall.otherGross], symbolOf("k_i"));
+  }
+  for (const inside of enclosure.insideCoefficients) {
+    const citation = cite("bnbc-2020", "figure 6.2.5 (ASCE 7-16 table 26.13-1)", "read");
+    const name = `inside coefficient, ${enclosure.kind}`;
+    chapter.work(constant("inside", "GC_pi", name, inside, "ratio", citation), []);
+  }
+  return chapter;
+}
+
+/** Weight and base lines of the house as it is held. */
+export function holdChapter({ house, site, holds }: Evaluation): Chapter {
+  const chapter = new Chapter("B", "Base lines");
+  for (const hold of holds) {
+    const low = hold.holdings[0]?.weight.W ?? 0;
+    chapter.work(bearingInset, [low, house.rail.width, site.bearing], { note: hold.words });
+  }
+  return chapter;
+}

@@ -1,0 +1,111 @@
+import { type Chapter, Refusal } from "@hoopstay/core";
+import type { DirectedLoad, WindCase } from "@hoopstay/load";
+import { checksOfCase, type CheckOutcome, combinations } from "@hoopstay/stability";
+import type { EvaluatedState, Evaluation, LoadSet } from "../review/evaluate.ts";
+import type { GoverningPlace } from "../review/worst-places.ts";
+import { caseId, setLetters } from "../review/summaries.ts";
+import { checkWords, directionCode } from "../review/words.ts";
+import { checkChapter } from "./check-chapter.ts";
+import { parentChapter, type ParentWork } from "./parent-chapter.ts";
+import { enclosureChapter, holdChapter, pressureChapter, shellChapter } from "./shared-chapters.ts";
+
+/** Parent loads already worked, so that each stands in the working once. */
+class Parents {
+  readonly chapters: Chapter[] = [];
+  private readonly done = new Map<string, ParentWork>();
+
+  constructor(readonly evaluation: Evaluation) {}
+
+  of(set: LoadSet, axis: "across" | "along", directed: DirectedLoad | null): ParentWork | null {
+    if (!directed) return null;
+    const { ends, covering } = set;
+    const source = directed.set;
+    const toward = `${directed.sense > 0 ? "+" : "-"}${axis === "across" ? "x" : "y"}`;
+    const key = [toward, covering, ends.front, ends.back, source?.id, source?.reading].join(" ");
+    const found = this.done.get(key);
+    if (found) return found;
+    const id = `P${this.chapters.length + 1}`;
+    const missing = (["front", "back"] as const).filter((end) => !ends[end]);
+    const words = [
+      `Wind toward ${toward}`,
+      source?.words ?? "bare frame",
+      source?.reading ? `quarters of the ${source.reading}` : "",
+      missing.length > 0 ? `${missing.join(" and ")} end wall missing` : "",
+    ];
+    const title = words.filter(Boolean).join(", ");
+    const { chapter, work } = parentChapter(this.evaluation, id, title, axis, directed, ends);
+    this.chapters.push(chapter);
+    this.done.set(key, work);
+    return work;
+  }
+}
+
+/** The chapter of one outcome, its parents worked where they are not yet. */
+function outcomeChapter(
+  parents: Parents,
+  { state, set }: EvaluatedState,
+  outcome: CheckOutcome,
+  id: string,
+): Chapter {
+  const { evaluation } = parents;
+  const windCase = set.table.cases[outcome.caseIndex] as WindCase;
+  const hold = evaluation.holds.at(-1);
+  const combination = combinations.find((one) => one.id === evaluation.site.combination);
+  if (!hold || !combination) throw new Error("nothing holds the house");
+  const verb = checkWords[outcome.check].verb;
+  return checkChapter(evaluation, {
+    id,
+    title: `Does it ${verb}? ${state.words}, load case ${windCase.number}, wind toward ${directionCode(windCase)}`,
+    outcome,
+    set,
+    hold,
+    combination,
+    across: parents.of(set, "across", windCase.across),
+    along: parents.of(set, "along", windCase.along),
+  });
+}
+
+/** Shared quantities once, then the governing case of every check in full. */
+export function workingOf(evaluation: Evaluation, places: readonly GoverningPlace[]): Chapter[] {
+  const parents = new Parents(evaluation);
+  const states = [...new Set(places.map(({ state }) => state))];
+  const checks = places.map(({ state, governing }, index) =>
+    outcomeChapter(parents, state, governing.byRatio, `C${index + 1}`),
+  );
+  return [
+    shellChapter(evaluation),
+    pressureChapter(evaluation),
+    ...states.map(enclosureChapter).filter((chapter) => chapter !== null),
+    holdChapter(evaluation),
+    ...parents.chapters,
+    ...checks,
+  ];
+}
+
+/**
+ * Every check of one load case in full, by its name in the tables.
+ *
+ * @throws Refusal case-unknown
+ */
+export function workingOfCase(evaluation: Evaluation, name: string): Chapter[] {
+  const hold = evaluation.holds.at(-1);
+  for (const [set, letter] of setLetters(evaluation)) {
+    const index = set.table.cases.findIndex((_, place) => caseId(letter, place) === name);
+    const state = evaluation.states.find((one) => one.set === set);
+    if (index < 0 || !hold || !state) continue;
+    const parents = new Parents(evaluation);
+    const outcomes = checksOfCase(hold.terms[evaluation.site.combination], set.table, index);
+    const checks = outcomes.map((outcome, place) =>
+      outcomeChapter(parents, state, outcome, `${name}-${place + 1}`),
+    );
+    return [...parents.chapters, ...checks];
+  }
+  throw new Refusal([
+    {
+      code: "case-unknown",
+      given: name,
+      expected: "a case of the table of load cases, such as A001",
+      mend: "Look it up in the report's table of all load cases.",
+    },
+  ]);
+}

@@ -1,0 +1,69 @@
+import type { Chapter, Review, System } from "@hoopstay/core";
+import { agreement } from "@hoopstay/core/second-evaluation";
+import { page } from "./html/page.ts";
+import { answer } from "./sheet/answer.ts";
+import { cases } from "./sheet/cases.ts";
+import { drawings } from "./sheet/drawings.ts";
+import { governing } from "./sheet/governing.ts";
+import { inputs } from "./sheet/inputs.ts";
+import { limits } from "./sheet/limits.ts";
+import { indexOf, type Matter, numbered, type Sheet, shortDigest } from "./sheet/sheet.ts";
+import { takeOff } from "./sheet/take-off.ts";
+import { working } from "./sheet/working.ts";
+import { Bibliography } from "./value/bibliography.ts";
+
+export interface ReportOptions {
+  readonly system: System;
+  /** Chapters printed in full after the last sheet, a governing case worked out by hand, say. */
+  readonly detail?: readonly Chapter[];
+}
+
+/** The report as one text, and how many of its steps were evaluated twice and agree. */
+export interface Report {
+  readonly html: string;
+  readonly steps: number;
+  readonly agreeing: number;
+}
+
+/**
+ * Makes the calculation sheet of a review: one self-contained HTML text, the same in every locale.
+ *
+ * @throws Error naming the steps whose second evaluation disagrees; no report is made of them
+ */
+export function renderReport(review: Review, options: ReportOptions): Report {
+  const { system, detail = [] } = options;
+  const chapters = [...review.chapters, ...detail];
+  const { steps, agreeing, disagreeing } = agreement(chapters);
+  if (disagreeing.length > 0) {
+    throw new Error(`the second evaluation disagrees with ${disagreeing.join("; ")}`);
+  }
+  const matter: Matter = {
+    review,
+    system,
+    bibliography: new Bibliography(review.citations, chapters),
+  };
+  const count = `<p><b>${steps} steps, ${steps} evaluated twice, ${agreeing} agree.</b> The working is in SI
+(m, N, Pa, rad), because the constants of its formulas are; results stand in the reader's units too. Numbers are
+shown to six figures and carried in full.</p>`;
+  const later: Sheet[] = [
+    { id: "governing", title: "Governing cases", body: governing(matter) },
+    { id: "drawings", title: "Drawings", body: drawings(matter) },
+    { id: "inputs", title: "Inputs and assumptions", body: inputs(matter) },
+    { id: "take-off", title: "Take-off and weight", body: takeOff(matter) },
+    { id: "working", title: "Working", body: count + working(review.chapters, matter, "Working") },
+    { id: "cases", title: "All load cases", body: cases(matter) },
+    { id: "limits", title: "Cautions, what is not checked, sources", body: limits(matter) },
+  ];
+  if (detail.length > 0) {
+    later.push({ id: "detail", title: "Details in full", body: working(detail, matter, "Detail") });
+  }
+  const first = { id: "answer", title: "The answer" };
+  const index = indexOf([first, ...later]);
+  const sheets = [{ ...first, body: answer(matter, index) }, ...later];
+  const footer = `${review.house} - inputs ${shortDigest(review.digest)} - ${review.program} ${review.version}`;
+  return {
+    html: page(review.house, review.site, footer, numbered(sheets, review)),
+    steps,
+    agreeing,
+  };
+}

@@ -1,0 +1,28 @@
+import { type Grade, gradeWords } from "@hoopstay/core";
+import { text, typed } from "../html/escape.ts";
+import { list, table, words } from "../html/table.ts";
+import { gradeKey } from "../value/bibliography.ts";
+import type { Matter } from "./sheet.ts";
+
+/** Cautions, what is not checked, and the sources with how far each is known. */
+export function limits({ review, bibliography }: Matter): string {
+  const sources = table(
+    "Sources",
+    "Sources used, in the order of first use, and how the places cited are known",
+    [words("No."), words("Title"), words("Edition"), words("Publisher"), words("Known how")],
+    bibliography.sources.map(({ number, title, edition, publisher, grades }) => [
+      `[${number}]`,
+      ...[title, edition, publisher, grades.join(", ")].map(text),
+    ]),
+  );
+  const grades = (Object.keys(gradeKey) as Grade[]).map(
+    (grade) => `<b>${gradeKey[grade]}</b>: ${text(gradeWords[grade])}`,
+  );
+  return `<h3>Cautions</h3>
+${list(review.cautions.map(typed))}
+<h3>Not checked</h3>
+${list(review.notChecked.map(typed))}
+<h3>Sources</h3>
+${sources}
+<p>${grades.join("; ")}.</p>`;
+}

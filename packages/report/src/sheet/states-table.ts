@@ -1,0 +1,47 @@
+import type { StateSummary, System } from "@hoopstay/core";
+import { text, typed } from "../html/escape.ts";
+import { numbers, table, words } from "../html/table.ts";
+import { gust } from "../value/reader.ts";
+
+/** A state with both ways of holding it. */
+interface Pair {
+  readonly bare?: StateSummary;
+  readonly fitted?: StateSummary;
+}
+
+/** States in order, the two ways of holding each side by side. */
+function pairsOf(states: readonly StateSummary[]): Pair[] {
+  const pairs = new Map<string, Pair>();
+  for (const state of states) {
+    pairs.set(state.words, { ...pairs.get(state.words), [state.hold]: state });
+  }
+  return [...pairs.values()];
+}
+
+/** The owner's table: what holds, what gives way first, and at which gust. */
+export function statesTable(states: readonly StateSummary[], system: System): string {
+  const pairs = pairsOf(states);
+  const anyFitted = pairs.some(({ fitted }) => fitted);
+  const rows = pairs.map((pair) => {
+    const state = (pair.fitted ?? pair.bare) as StateSummary;
+    const now = state.now ? ' <span class="tag">\u25b6 as it is now</span>' : "";
+    return [
+      `${typed(state.words)}${now}`,
+      state.holds ? "\u2713 holds" : "<b>\u2717 no</b>",
+      typed(state.first.words),
+      ...[pair.bare, ...(anyFitted ? [pair.fitted] : [])].map((one) =>
+        one ? text(gust(one.first.workingGust, system)) : "\u2013",
+      ),
+    ];
+  });
+  const gusts = anyFitted
+    ? [numbers("By its own weight"), numbers("As fitted")]
+    : [numbers("By its own weight")];
+  return table(
+    "States of the house and the gust each stands",
+    `What it stands, state by state. The last ${anyFitted ? "two columns are gusts" : "column is the gust"} it is good for.`,
+    [words("State"), words("Holds?"), words("First to give way"), ...gusts],
+    rows,
+    "plain",
+  );
+}

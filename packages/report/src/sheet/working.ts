@@ -1,0 +1,57 @@
+import type { Chapter, Step } from "@hoopstay/core";
+import { text, typed } from "../html/escape.ts";
+import { numbers, table, words } from "../html/table.ts";
+import { equationMarkup, symbolMarkup } from "../typeset/mathml.ts";
+import { withNumbers, workingNumber } from "../typeset/numbers.ts";
+import { forReader, siUnit } from "../value/reader.ts";
+import type { Matter } from "./sheet.ts";
+
+const columns = [
+  words("Step"),
+  words("What"),
+  words("Formula, and the same with its numbers"),
+  numbers("Value"),
+  words("Source"),
+];
+
+/** "W.07": the chapter and the place in it, so that a step keeps its number when others change. */
+export const stepNumber = (chapter: Chapter, place: number): string =>
+  `${chapter.id}.${String(place + 1).padStart(2, "0")}`;
+
+/** Chapters of working, step by step. */
+export const working = (chapters: readonly Chapter[], matter: Matter, sheet: string): string =>
+  chapters
+    .map((chapter) =>
+      table(
+        `${sheet} ${chapter.id}, ${chapter.title}`,
+        `${text(chapter.id)}. ${typed(chapter.title)}`,
+        columns,
+        chapter.steps.map((step, place) => stepRow(step, stepNumber(chapter, place), matter)),
+        "steps",
+      ),
+    )
+    .join("\n");
+
+function stepRow(step: Step, number: string, { system, bibliography }: Matter): string[] {
+  const { formula, symbol, value, note } = step;
+  const filled = withNumbers(step);
+  const remarks = [note, formula.range && `valid: ${formula.range}`].filter(Boolean) as string[];
+  return [
+    text(number),
+    `${symbolMarkup(symbol)} ${text(formula.name)}${remarks.map((r) => `<br><small>${typed(r)}</small>`).join("")}`,
+    `${equationMarkup(formula)}${filled && `<br><small>= ${text(filled)}</small>`}`,
+    valueCell(value, formula.measure, system),
+    text(bibliography.mention(formula.citation)),
+  ];
+}
+
+function valueCell(
+  value: number,
+  measure: Step["formula"]["measure"],
+  system: Matter["system"],
+): string {
+  const unit = siUnit(measure);
+  const shown = text(forReader(value, measure, system));
+  if (unit === "" || shown.endsWith(` ${unit}`)) return shown;
+  return `${shown}<br><small>${workingNumber(value)} ${unit}</small>`;
+}

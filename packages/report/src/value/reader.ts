@@ -1,0 +1,90 @@
+import {
+  convert,
+  figures,
+  type Measure,
+  type Measured,
+  plain,
+  type System,
+  showMeasured,
+  unitOf,
+} from "@hoopstay/core";
+import { text, typed } from "../html/escape.ts";
+
+/** A column of one measure: its unit and its cells, all in that unit. */
+export interface ColumnUnit {
+  readonly symbol: string;
+  readonly cell: (value: number) => string;
+}
+
+/** A minus is a minus, not a hyphen. */
+export const signed = (shown: string): string => shown.replace(/^-/, "\u2212");
+
+/** The unit that suits the largest of the values, used for the whole column. */
+export function columnUnit(
+  measure: "force" | "moment" | "length" | "speed" | "pressure",
+  system: System,
+  values: readonly number[],
+  digits = 3,
+): ColumnUnit {
+  const finite = values.filter(Number.isFinite).map(Math.abs);
+  const unit = unitOf(measure, system, Math.max(0, ...finite), digits);
+  return {
+    symbol: unit.symbol,
+    cell: (value) =>
+      Number.isFinite(value) ? signed(figures(value, unit, digits)) : showLimit(value),
+  };
+}
+
+const showLimit = (value: number): string =>
+  value === Number.POSITIVE_INFINITY ? "no limit" : "none";
+
+/** A ratio of demand to resistance. */
+export function ratio(value: number): string {
+  if (!Number.isFinite(value)) return value > 0 ? "no hold" : showLimit(value);
+  const shown = value === 0 ? "0.00" : value < 99.5 ? value.toFixed(2) : plain(value, 3);
+  return value > 1 ? `<b>${signed(shown)}</b>` : signed(shown);
+}
+
+/** A gust in whole numbers of the reader's unit. */
+export function gust(value: number, system: System): string {
+  if (!Number.isFinite(value)) return showLimit(value);
+  const unit = unitOf("speed", system);
+  const size = convert(value, "speed", unit.symbol);
+  return `${figures(value, unit, size >= 99.5 ? 3 : 2)} ${unit.symbol}`;
+}
+
+/** Section properties have no unit of their own in the reader's list. */
+const powers: Partial<Record<Measure, { power: number; si: string; us: string }>> = {
+  "section-modulus": { power: 3, si: "m\u00b3", us: "in\u00b3" },
+  "second-moment": { power: 4, si: "m\u2074", us: "in\u2074" },
+};
+
+/** A value in the reader's unit, four figures, for the working. */
+export function forReader(value: number, measure: Measure, system: System): string {
+  const power = powers[measure];
+  if (!power || !Number.isFinite(value)) {
+    return signed(showMeasured({ value, measure, digits: 4 }, system));
+  }
+  if (system === "si") return `${plain(value, 4)} ${power.si}`;
+  return `${plain(convert(1, "length", "in") ** power.power * value, 4)} ${power.us}`;
+}
+
+const siUnits: Record<Measure, string> = {
+  length: "m",
+  area: "m\u00b2",
+  speed: "m/s",
+  force: "N",
+  moment: "N\u00b7m",
+  pressure: "Pa",
+  angle: "rad",
+  ratio: "",
+  "section-modulus": "m\u00b3",
+  "second-moment": "m\u2074",
+};
+
+/** The SI unit the working is in. */
+export const siUnit = (measure: Measure): string => siUnits[measure];
+
+/** A criterion or an input as used: a measured value, or words. */
+export const valueMarkup = (value: string | Measured, system: System): string =>
+  typeof value === "string" ? typed(value) : text(signed(showMeasured(value, system)));

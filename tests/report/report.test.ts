@@ -1,0 +1,85 @@
+import { spawnSync } from "node:child_process";
+import { join } from "node:path";
+import process from "node:process";
+import { Chapter, formula, derived } from "@hoopstay/core";
+import { renderReport } from "@hoopstay/report";
+import { describe, expect, it } from "vitest";
+import { sampleReview } from "./sample-review.ts";
+import { unbalanced } from "./unbalanced.ts";
+
+const us = { system: "us" } as const;
+
+describe("the whole report", () => {
+  const report = renderReport(sampleReview(), us);
+
+  it("counts its steps, and all agree", () => {
+    expect(report.steps).toBeGreaterThan(140);
+    expect(report.agreeing).toBe(report.steps);
+    expect(report.html).toContain(`${report.steps} steps, ${report.steps} evaluated twice`);
+  });
+
+  it("stays under 400 kB with 500 load cases", () => {
+    expect(report.html.match(/^<tr><th>/gm)).toHaveLength(500);
+    expect(Buffer.byteLength(report.html)).toBeLessThan(400_000);
+  });
+
+  it.each(["us", "si"] as const)("is well formed in %s", (system) => {
+    const { html } = renderReport(sampleReview({ date: "2025-03-01" }), { system });
+    expect(unbalanced(html)).toEqual([]);
+    const ids = [...html.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(html).not.toMatch(/undefined|NaN|\[object|<script|https?:/);
+  });
+
+  it("numbers its sheets and its steps", () => {
+    expect(report.html).toContain("Sheet 1 of 8");
+    expect(report.html).toContain("W.07");
+  });
+
+  it("says that a limit is none where there is none", () => {
+    expect(report.html).toContain("<td>no limit</td>");
+  });
+
+  it("keeps the standards' symbols off the owner's sheet", () => {
+    const [, owner = ""] = report.html.split(/<section /);
+    expect(owner).not.toMatch(/ASD|LRFD|MWFRS|<math/);
+  });
+
+  it("prints the detail chapters on a sheet of their own", () => {
+    const detail = [new Chapter("D", "A case by hand")];
+    const { html } = renderReport(sampleReview(), { ...us, detail });
+    expect(html).toContain("Sheet 9 of 9");
+    expect(html).toContain("D. <bdi>A case by hand</bdi>");
+  });
+});
+
+it("throws where the second evaluation disagrees, and names the step", () => {
+  const wrong = formula({
+    id: "wrong-sum",
+    symbol: "x",
+    name: "sum",
+    measure: "ratio",
+    arguments: [["a", "a number", "ratio"]],
+    expression: "a + 1",
+    citation: derived("made wrong on purpose"),
+    evaluate: (a) => a + 1.001,
+  });
+  const chapter = new Chapter("X", "wrong");
+  chapter.work(wrong, [2]);
+  expect(() => renderReport(sampleReview({ chapters: [chapter] }), us)).toThrow("X: wrong-sum (x)");
+});
+
+it("is byte-identical in any locale and time zone", () => {
+  const script = join(import.meta.dirname, "print-digest.mjs");
+  const digests = [
+    { TZ: "UTC", LANG: "C" },
+    { TZ: "Asia/Kathmandu", LANG: "ar_EG.UTF-8", LC_ALL: "ar_EG.UTF-8" },
+    { TZ: "America/St_Johns", LANG: "de_CH.UTF-8", LC_ALL: "de_CH.UTF-8" },
+  ].map((env) => {
+    const run = spawnSync(process.execPath, [script], { env: { PATH: process.env.PATH, ...env } });
+    expect(run.stderr.toString()).toBe("");
+    return run.stdout.toString();
+  });
+  expect(digests[0]).toMatch(/^[0-9a-f]{64}$/);
+  expect(new Set(digests).size).toBe(1);
+});
