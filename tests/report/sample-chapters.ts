@@ -9,7 +9,13 @@ import {
   zoneDrag,
   zoneUplift,
 } from "@hoopstay/load";
-import { contactForce, demandOf, linearLimit, overturning, resistanceOf } from "@hoopstay/stability";
+import {
+  contactForce,
+  demandOf,
+  linearLimit,
+  overturning,
+  resistanceOf,
+} from "@hoopstay/stability";
 
 const modulus = formula({
   id: "sample-modulus",

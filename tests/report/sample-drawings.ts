@@ -1,4 +1,4 @@
-import { type Drawings, type DrawingPoint, measured } from "@hoopstay/core";
+import { type DrawingPoint, type Drawings, measured } from "@hoopstay/core";
 
 const [span, rise, springing] = [5.4864, 2.4, 0.45];
 
@@ -49,8 +49,22 @@ export const sampleDrawings = (): Drawings => ({
   },
   marks: [
     ...[-4.2, 0, 4.2].flatMap((y) => [anchor(-1, y), anchor(1, y)]),
-    { kind: "ballast", name: "water tank", x: -1.6, y: -3.9, toward: [0, 0], value: measured(3100, "force") },
-    { kind: "weight", name: "low weight", x: -0.1, y: -0.2, toward: [0, 0], value: measured(2900, "force") },
+    {
+      kind: "ballast",
+      name: "water tank",
+      x: -1.6,
+      y: -3.9,
+      toward: [0, 0],
+      value: measured(3100, "force"),
+    },
+    {
+      kind: "weight",
+      name: "low weight",
+      x: -0.1,
+      y: -0.2,
+      toward: [0, 0],
+      value: measured(2900, "force"),
+    },
   ],
   frontBearing: 0.6,
 });

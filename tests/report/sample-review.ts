@@ -4,7 +4,12 @@ import { sampleChapters } from "./sample-chapters.ts";
 import { sampleDrawings } from "./sample-drawings.ts";
 import { sampleStates } from "./sample-states.ts";
 
-const input = (file: "house" | "site", key: string, typed: string, used: InputRow["used"]): InputRow => ({
+const input = (
+  file: "house" | "site",
+  key: string,
+  typed: string,
+  used: InputRow["used"],
+): InputRow => ({
   file,
   key,
   typed,
@@ -49,11 +54,19 @@ export function sampleReview(changes: Partial<Review> = {}, cases = 500): Review
     date: null,
     holds: false,
     combination: "ASD",
-    headline: ["As it sits now it stands gusts to about ", measured(23.6, "speed", 2), "; then it lifts off."],
+    headline: [
+      "As it sits now it stands gusts to about ",
+      measured(23.6, "speed", 2),
+      "; then it lifts off.",
+    ],
     answers: [
       ["By its own weight alone it lifts off at about ", measured(8.1, "speed", 2), "."],
       ["Shut the front door and it stands gusts to about ", measured(27.5, "speed", 2), "."],
-      ["Two more anchors on the left, at least ", measured(4450, "force"), " each, are what it lacks."],
+      [
+        "Two more anchors on the left, at least ",
+        measured(4450, "force"),
+        " each, are what it lacks.",
+      ],
     ],
     criteria: [
       { what: "Standard", value: "ASCE/SEI 7-16, directional procedure" },
@@ -65,7 +78,11 @@ export function sampleReview(changes: Partial<Review> = {}, cases = 500): Review
     insideLine: ["Open on one side, the wind pushes ", measured(790, "pressure"), " from within."],
     inputs,
     takeOff: {
-      rows: [part("hoops, 1.66 in x 14 gauge", 9, 1180), part("rails", 2, 820), part("film", 1, 96)],
+      rows: [
+        part("hoops, 1.66 in x 14 gauge", 9, 1180),
+        part("rails", 2, 820),
+        part("film", 1, 96),
+      ],
       measured: false,
       totals: [
         { words: "low", weight: 2096, place: [0, -0.2, 1.3] },
@@ -79,12 +96,20 @@ export function sampleReview(changes: Partial<Review> = {}, cases = 500): Review
       "Caught open is a state, not an accident.",
       "In cold air a gust loads a tenth more.",
     ],
-    notChecked: ["the hoops and their joints", "the film and its fastening", "end-wall struts", "snow"],
+    notChecked: [
+      "the hoops and their joints",
+      "the film and its fastening",
+      "end-wall struts",
+      "snow",
+    ],
     chapters: sampleChapters(),
     caseColumns: ["lift", "tip right", "tip left", "tip front", "tip back", "slide"],
     cases: sampleCases(cases),
     drawings: sampleDrawings(),
-    citations: [cite("asce-7-16", "", "second-hand"), cite("judgement", "openings as listed", "judgement")],
+    citations: [
+      cite("asce-7-16", "", "second-hand"),
+      cite("judgement", "openings as listed", "judgement"),
+    ],
     ...changes,
   };
 }

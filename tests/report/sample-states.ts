@@ -65,7 +65,11 @@ export function sampleStates(): StateSummary[] {
         checks,
         first,
         holds: first.ratio.ASD <= 1,
-        least: { ratio: hold === "bare" ? 1.31 : 0.42, check: "slides", load: "16 psf on the strip" },
+        least: {
+          ratio: hold === "bare" ? 1.31 : 0.42,
+          check: "slides",
+          load: "16 psf on the strip",
+        },
       };
     }),
   );

@@ -10,13 +10,17 @@ const closedBy: Readonly<Record<string, readonly string[]>> = {
 export function unbalanced(html: string): string[] {
   const complaints: string[] = [];
   const open: string[] = [];
-  const content = html.replace(/<style>[^]*?<\/style>/, "").replace(/^<!doctype html>/, "");
+  const content = html.replace(/<style>[\s\S]*?<\/style>/, "").replace(/^<!doctype html>/, "");
   const tag = /<(\/?)([a-zA-Z][\w-]*)((?:\s+[\w-]+(?:="[^"<>]*")?)*)\s*(\/?)>/g;
   if (content.replace(tag, "").match(/[<>]/)) complaints.push("a bare < or > is left");
   for (const [, end, name = "", , selfClosed] of content.matchAll(tag)) {
     if (empty.has(name) || selfClosed) continue;
     if (end) {
-      while (open.at(-1) !== name && open.at(-1) !== undefined && (open.at(-1) as string) in closedBy)
+      while (
+        open.at(-1) !== name &&
+        open.at(-1) !== undefined &&
+        (open.at(-1) as string) in closedBy
+      )
         open.pop();
       if (open.pop() !== name) complaints.push(`</${name}> closes nothing`);
       continue;

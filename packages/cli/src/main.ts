@@ -48,13 +48,16 @@ program
     process.stdout.write(`${JSON.stringify(jsonSchema(name as SchemaName), null, 2)}\n`);
   });
 
-const commandComplaint = (given: string, expected: string) =>
-  ({
-    code: "command-unknown",
-    given,
-    expected,
-    mend: "See: hoopstay check --help",
-  }) as const;
+const commandComplaint = (given: string, expected: string, mend = "See: hoopstay check --help") =>
+  ({ code: "command-unknown", given, expected, mend }) as const;
+
+/** What the command line's reader says, in the order of every other complaint. */
+function commandRefusal({ code, message }: CommanderError) {
+  const given = process.argv.slice(2).join(" ") || "no command";
+  if (code === "commander.help") return commandComplaint(given, "a command: check or schema");
+  const [what = "", near] = message.replace(/^error: /, "").split("\n");
+  return commandComplaint(given, `a command line without this: ${what}`, near?.replace(/^\(|\)$/g, ""));
+}
 
 function fail(error: unknown): void {
   if (error instanceof Refusal) {
@@ -63,9 +66,8 @@ function fail(error: unknown): void {
     return;
   }
   if (error instanceof CommanderError) {
-    if (error.exitCode === 0 || error.code === "commander.help") return;
-    const complaint = commandComplaint(process.argv.slice(2).join(" "), error.message);
-    process.stderr.write(showComplaints([complaint]));
+    if (error.exitCode === 0) return;
+    process.stderr.write(showComplaints([commandRefusal(error)]));
     process.exitCode = 2;
     return;
   }

@@ -1,10 +1,10 @@
 import { type BaseLine, type CheckId, checkIds } from "./base-line.ts";
 import type { Combination } from "./combination.ts";
 import { type Holding, type HoldingTerms, holdingTerms, type LineTerms, lineTerms } from "./holding.ts";
-import { demandOf, limitOf, overturningAbout, resistanceOf } from "./lift-and-turn.ts";
+import { demandOf, limitOf, overturning, overturningAbout, resistanceOf } from "./lift-and-turn.ts";
 import { ratioOf } from "./ratio.ts";
 import { type SlidingTerms, type SlidingWind, slidingTerms } from "./slide.ts";
-import { slideLimit } from "./slide-limit.ts";
+import { slideLimit, slidingLimit } from "./slide-limit.ts";
 import { worstSlideAt } from "./slide-search.ts";
 
 /** Load cases per unit of K_d q_h: F_x, F_y, F_z, M_x, M_y, M_z, F_x without the arch, a row each. */
@@ -201,6 +201,8 @@ export interface Governing {
 export interface Extremes {
   readonly uplift: number;
   readonly moments: readonly number[];
+  /** Horizontal wind of every case with and without the arch's part, m2: two numbers a case. */
+  readonly horizontal: Float64Array;
 }
 
 /**
@@ -209,27 +211,44 @@ export interface Extremes {
  */
 export function extremesOf(table: ActionTable, lines: readonly BaseLine[]): Extremes {
   const { components, count } = table;
+  const moments = lines.map((line) => greatestMoment(table, line));
+  const horizontal = new Float64Array(2 * count);
   let uplift = 0;
-  const moments = new Array<number>(lines.length).fill(0);
-  const highest = new Float64Array(lines.length + 1).fill(Number.NEGATIVE_INFINITY);
+  let highest = Number.NEGATIVE_INFINITY;
   for (let index = 0, at = 0; index < count; index += 1, at += stride) {
+    const fx = components[at] as number;
+    const fy = components[at + 1] as number;
     const fz = components[at + 2] as number;
-    const mx = components[at + 3] as number;
-    const my = components[at + 4] as number;
-    if (fz > (highest[0] as number)) {
-      highest[0] = fz;
+    const bare = components[at + 6] as number;
+    horizontal[2 * index] = Math.sqrt(fx * fx + fy * fy);
+    horizontal[2 * index + 1] = Math.sqrt(bare * bare + fy * fy);
+    if (fz > highest) {
+      highest = fz;
       uplift = index;
     }
-    for (let place = 0; place < lines.length; place += 1) {
-      const line = lines[place] as BaseLine;
-      const moment = line.nx * my - line.ny * mx + line.distance * fz;
-      if (moment > (highest[place + 1] as number)) {
-        highest[place + 1] = moment;
-        moments[place] = index;
-      }
+  }
+  return { uplift, moments, horizontal };
+}
+
+function greatestMoment({ components, count }: ActionTable, line: BaseLine): number {
+  const { nx, ny, distance } = line;
+  let highest = Number.NEGATIVE_INFINITY;
+  let found = 0;
+  for (let index = 0, at = 2; index < count; index += 1, at += stride) {
+    const moment = overturning.evaluate(
+      nx,
+      ny,
+      components[at + 1] as number,
+      components[at + 2] as number,
+      components[at] as number,
+      distance,
+    );
+    if (moment > highest) {
+      highest = moment;
+      found = index;
     }
   }
-  return { uplift, moments };
+  return found;
 }
 
 /** The governing outcomes of all checks of one table. */
@@ -238,57 +257,133 @@ export function governingChecks(
   table: ActionTable,
   extremes: Extremes,
 ): Governing[] {
-  const outcomes: CheckOutcome[] = [];
   const { components } = table;
+  const found = new Map<CheckId, { byRatio: CheckOutcome; byLimit: CheckOutcome }>();
+  const keep = (outcome: CheckOutcome): void => {
+    const known = found.get(outcome.check);
+    if (!known) {
+      found.set(outcome.check, { byRatio: outcome, byLimit: outcome });
+      return;
+    }
+    known.byRatio = worseRatio(known.byRatio, outcome);
+    known.byLimit = lowerLimit(known.byLimit, outcome);
+  };
   terms.holdings.forEach(({ lines }, place) => {
-    outcomes.push(lift(terms, place, extremes.uplift, components[extremes.uplift * stride + 2] as number));
+    const { uplift } = extremes;
+    keep(lift(terms, place, uplift, components[uplift * stride + 2] as number));
     lines.forEach(({ line }, linePlace) => {
       const index = extremes.moments[linePlace] as number;
-      const [fz, mx, my] = components.subarray(index * stride + 2, index * stride + 5);
-      const moment = overturningAbout(line, mx as number, my as number, fz as number);
-      outcomes.push(turn(terms, place, linePlace, index, moment));
+      const row = index * stride + 2;
+      const moment = overturningAbout(
+        line,
+        components[row + 1] as number,
+        components[row + 2] as number,
+        components[row] as number,
+      );
+      keep(turn(terms, place, linePlace, index, moment));
     });
   });
-  const slides = governingSlides(terms, table);
+  found.set("slide", governingSlides(terms, table, extremes.horizontal));
   return checkIds.map((check) => {
-    if (check === "slide") return { check, ...slides };
-    const mine = outcomes.filter((outcome) => outcome.check === check);
-    return { check, byRatio: mine.reduce(worseRatio), byLimit: mine.reduce(lowerLimit) };
+    const known = found.get(check);
+    if (!known) throw new Error(`no outcome for ${check}`);
+    return { check, byRatio: known.byRatio, byLimit: known.byLimit };
   });
+}
+
+interface WorstSlides {
+  ratio: number;
+  limit: number;
+  /** Holding and row of the worst ratio, and of the lowest limit; rows as in `Extremes.horizontal`. */
+  worst: [number, number];
+  lowest: [number, number];
+}
+
+/** Slides without slanted tethers and with the slope, if any, straight along the wind. */
+function plainSlides(
+  found: WorstSlides,
+  terms: CheckTerms,
+  table: ActionTable,
+  place: number,
+  horizontal: Float64Array,
+): void {
+  const { terms: held } = terms.holdings[place] as CheckTerms["holdings"][number];
+  const { components } = table;
+  const { wind: factor } = terms.combination;
+  const { deadNormal, downslope } = held;
+  const { friction } = held.holding;
+  const loaded = factor * terms.pressure;
+  const stuck = friction * deadNormal < downslope;
+  for (let row = 0; row < horizontal.length; row += 1) {
+    const h = horizontal[row] as number;
+    const v = components[(row >> 1) * stride + 2] as number;
+    const demand = loaded * h + downslope;
+    const contact = deadNormal - loaded * v;
+    const resistance = contact > 0 ? friction * contact : 0;
+    // Compared crosswise: a division only where a worse case was found.
+    if (found.ratio < Number.POSITIVE_INFINITY && demand > found.ratio * resistance) {
+      found.ratio = ratioOf(demand, resistance);
+      found.worst = [place, row];
+    }
+    const pull = h + friction * v;
+    if (pull <= 0 && !stuck) continue;
+    const limit = stuck
+      ? 0
+      : slidingLimit.evaluate(friction, deadNormal, downslope, factor, h, v);
+    if (limit < found.limit) {
+      found.limit = limit;
+      found.lowest = [place, row];
+    }
+  }
+}
+
+/** Slides on slanted tethers, or across a slope. */
+function tetheredSlides(
+  found: WorstSlides,
+  terms: CheckTerms,
+  table: ActionTable,
+  place: number,
+): void {
+  const held = terms.holdings[place] as CheckTerms["holdings"][number];
+  const [right, left] = [held.lines[0]?.line as BaseLine, held.lines[1]?.line as BaseLine];
+  for (let row = 0; row < 2 * table.count; row += 1) {
+    const wind = slidingWindOf(table, row >> 1, (row & 1) === 1, right, left);
+    const { demand, resistance } = worstSlideAt(held.sliding, wind, terms.pressure);
+    const ratio = ratioOf(demand, resistance);
+    if (ratio > found.ratio) {
+      found.ratio = ratio;
+      found.worst = [place, row];
+    }
+    const limit = slideLimit(held.sliding, wind, terms.pressure);
+    if (limit < found.limit) {
+      found.limit = limit;
+      found.lowest = [place, row];
+    }
+  }
 }
 
 function governingSlides(
   terms: CheckTerms,
   table: ActionTable,
+  horizontal: Float64Array,
 ): { byRatio: CheckOutcome; byLimit: CheckOutcome } {
-  let ratio = Number.NEGATIVE_INFINITY;
-  let limit = Number.POSITIVE_INFINITY;
-  let worst = [0, 0, 0] as [number, number, number];
-  let lowest = [0, 0, 0] as [number, number, number];
-  terms.holdings.forEach((held, place) => {
-    const [right, left] = [held.lines[0]?.line as BaseLine, held.lines[1]?.line as BaseLine];
-    for (let index = 0; index < table.count; index += 1) {
-      for (let arch = 0; arch < 2; arch += 1) {
-        const wind = slidingWindOf(table, index, arch === 1, right, left);
-        const { demand, resistance } = worstSlideAt(held.sliding, wind, terms.pressure);
-        const found = ratioOf(demand, resistance);
-        if (found > ratio) {
-          ratio = found;
-          worst = [place, index, arch];
-        }
-        const least = slideLimit(held.sliding, wind, terms.pressure);
-        if (least < limit) {
-          limit = least;
-          lowest = [place, index, arch];
-        }
-      }
-    }
+  const found: WorstSlides = {
+    ratio: Number.NEGATIVE_INFINITY,
+    limit: Number.POSITIVE_INFINITY,
+    worst: [0, 0],
+    lowest: [0, 0],
+  };
+  terms.holdings.forEach(({ terms: held }, place) => {
+    const along = held.downslope === 0 || held.holding.slope?.downhill === null;
+    if (along && !held.sideways) plainSlides(found, terms, table, place, horizontal);
+    else tetheredSlides(found, terms, table, place);
   });
-  const outcome = ([place, index, arch]: [number, number, number]): CheckOutcome => {
+  const outcome = ([place, row]: [number, number]): CheckOutcome => {
     const { lines } = terms.holdings[place] as CheckTerms["holdings"][number];
     const [right, left] = [lines[0]?.line as BaseLine, lines[1]?.line as BaseLine];
-    const wind = slidingWindOf(table, index, arch === 1, right, left);
-    return slide(terms, place, index, arch === 1, wind);
+    const withoutArch = (row & 1) === 1;
+    const wind = slidingWindOf(table, row >> 1, withoutArch, right, left);
+    return slide(terms, place, row >> 1, withoutArch, wind);
   };
-  return { byRatio: outcome(worst), byLimit: outcome(lowest) };
+  return { byRatio: outcome(found.worst), byLimit: outcome(found.lowest) };
 }

@@ -96,9 +96,43 @@ export function worstSlideAt(sliding: SlidingTerms, wind: SlidingWind, pressure:
   return slideAt(sliding, wind, pressure, turned);
 }
 
+/**
+ * On level ground every part of sliding is a straight line between two kinks: the first failure is
+ * read off the first line that crosses.
+ */
+function straightLimit(
+  sliding: SlidingTerms,
+  wind: SlidingWind,
+  stations: number[],
+  design: number,
+): number {
+  const spare = (q: number): number => {
+    const { demand, resistance } = slideAt(sliding, wind, q);
+    return resistance - demand;
+  };
+  // Without any wind a tether has no direction to pull against: the first line begins just above.
+  let from = 1e-12 * design;
+  let before = spare(from);
+  if (before < 0) return 0;
+  for (const to of stations.filter((q) => q > from && Number.isFinite(q)).sort((a, b) => a - b)) {
+    const after = spare(to);
+    if (after < 0) return from + ((to - from) * before) / (before - after);
+    // A need that sets in at once, where no moment could grow it, is a step just past its kink.
+    from = to * (1 + 1e-13);
+    before = spare(from);
+    if (before < 0 && after > 1e-9 * Math.abs(before)) return to;
+    before = Math.max(0, before);
+  }
+  const reach = Math.max(design, 2 * from);
+  const after = spare(reach);
+  if (after >= before) return Number.POSITIVE_INFINITY;
+  return from + ((reach - from) * before) / (before - after);
+}
+
 /** The lowest pressure at which a house on slanted tethers slides; see `slideLimit`. */
 export function searchSlideLimit(sliding: SlidingTerms, wind: SlidingWind, design: number): number {
   const stations = kinks(sliding, wind);
+  if (sliding.terms.downslope === 0) return straightLimit(sliding, wind, stations, design);
   const limitAt = (turned: number): number =>
     firstFailure(
       (q) => {

@@ -5,6 +5,7 @@ import {
   houseSchema,
   type InputRow,
   inputRows,
+  nowComplaint,
   type PathComplaint,
   readHouseModel,
   readSiteModel,
@@ -80,6 +81,10 @@ export function loadInputs(houseFile: string, siteFile: string): Inputs {
   const complaints: Complaint[] = [];
   const house = readOne(houseFile, "house", houseSchema, readHouseModel, complaints);
   const site = readOne(siteFile, "site", siteSchema, readSiteModel, complaints);
+  if (house.model && site.model) {
+    const unknown = nowComplaint(house.model, site.model);
+    if (unknown) complaints.push({ ...unknown, file: siteFile, key: "now" });
+  }
   if (complaints.length > 0 || !house.model || !site.model) throw new Refusal(complaints);
   const digest = createHash("sha256")
     .update(house.text)

@@ -1,4 +1,4 @@
-import { readFileSync, statSync } from "node:fs";
+import { closeSync, openSync, readSync } from "node:fs";
 import { Refusal } from "@hoopstay/core";
 
 /** A house or site file is a few kilobytes; this is far above any sensible one. */
@@ -14,18 +14,27 @@ const refuse = (
   throw new Refusal([{ code, file, given, expected, mend }]);
 };
 
+/** The bytes of a file or pipe, as many as tell that it is too large: a device may have no end. */
+function readBounded(file: string): Buffer {
+  const descriptor = openSync(file, "r");
+  try {
+    const bytes = Buffer.alloc(largest + 1);
+    let size = 0;
+    for (let got = -1; got !== 0 && size < bytes.length; size += got) {
+      got = readSync(descriptor, bytes, size, bytes.length - size, null);
+    }
+    return bytes.subarray(0, size);
+  } finally {
+    closeSync(descriptor);
+  }
+}
+
 /** The text of a file, or a refusal that says why it cannot be read. */
 export function readText(file: string): string {
   let bytes: Buffer;
   try {
-    const { size } = statSync(file);
-    if (size > largest) {
-      const given = `${(size / 1e6).toFixed(1)} MB`;
-      refuse("file-too-large", file, given, "a file below 1 MB", "Is this the right file?");
-    }
-    bytes = readFileSync(file);
+    bytes = readBounded(file);
   } catch (error) {
-    if (error instanceof Refusal) throw error;
     const given = (error as NodeJS.ErrnoException).code ?? String(error);
     return refuse(
       "file-unreadable",
@@ -34,6 +43,9 @@ export function readText(file: string): string {
       "a file that can be read",
       "Check the path and its permissions.",
     );
+  }
+  if (bytes.length > largest) {
+    refuse("file-too-large", file, "more than 1 MB", "a file below 1 MB", "Is this the right file?");
   }
   try {
     const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);

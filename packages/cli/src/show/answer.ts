@@ -8,11 +8,13 @@ import {
   showWords,
   type System,
 } from "@hoopstay/core";
+import { visible } from "./visible.ts";
 
 const width = 80;
 
-/** Breaks a sentence to the screen's width. */
-function wrap(text: string, indent: string): string {
+/** Breaks a sentence to the screen's width, and a word that alone would not fit. */
+function wrap(sentence: string, indent: string): string {
+  const text = visible(sentence).replace(/\S{70}(?=\S)/g, "$& ");
   const lines: string[] = [];
   let line = "";
   for (const word of text.split(" ")) {
@@ -41,7 +43,14 @@ function grouped(states: readonly StateSummary[]): { words: string; state: State
 }
 
 const cut = (text: string, size: number): string =>
-  text.length > size ? `${text.slice(0, size - 1)}~` : text.padEnd(size);
+  text.length > size ? `${text.slice(0, size - 1)}~` : text;
+
+/** The verdict and the two names on one line; long names are cut. */
+function leadOf(holds: boolean, names: readonly string[]): string {
+  const lead = `${holds ? "HOLDS" : "DOES NOT HOLD"}   `;
+  const whole = lead + names.join(", ");
+  return whole.length > width ? lead + names.map((name) => cut(name, 31)).join(", ") : whole;
+}
 
 /**
  * The answer for the terminal: it leads with whether the house holds, fits one screen, and keeps
@@ -52,13 +61,13 @@ export function showAnswer(review: Review, system: System, reportPath?: string):
   const held = states.at(-1)?.hold ?? "bare";
   const mine = states.filter((state) => state.hold === held);
   const lines = [
-    `${review.holds ? "HOLDS" : "DOES NOT HOLD"}   ${review.house}, ${review.site}`,
+    leadOf(review.holds, [visible(review.house), visible(review.site)]),
     wrap(showWords(review.headline, system), "  "),
     ...review.answers.map((answer) => wrap(showWords(answer, system), "  ")),
     `  ${"As it is left".padEnd(40)}${"gives way first".padEnd(22)}at a gust of`,
     ...grouped(mine).map(({ words, state }) => {
       const first = state.first.words;
-      return `  ${cut(words, 39)} ${first.padEnd(22)}${gust(state.first.workingGust, system)}`;
+      return `  ${cut(visible(words), 39).padEnd(39)} ${first.padEnd(22)}${gust(state.first.workingGust, system)}`;
     }),
     `  ${`For the reviewer (${combination})`.padEnd(32)}${"ratio".padEnd(9)}${"code speed".padEnd(12)}case`,
     ...review.governing.map((check: CheckSummary & { state: string }) => {
@@ -71,6 +80,6 @@ export function showAnswer(review: Review, system: System, reportPath?: string):
       "  ",
     ),
   ];
-  if (reportPath) lines.push(`  Report: ${reportPath}`);
+  if (reportPath) lines.push(`  Report: ${visible(reportPath)}`);
   return `${lines.join("\n")}\n`;
 }

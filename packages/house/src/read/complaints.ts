@@ -24,8 +24,11 @@ const valueAt = (document: unknown, path: Path): unknown =>
     document,
   );
 
+/** A value in a few words; a group is not written out: it may be large, or hold itself. */
 const shown = (value: unknown): string => {
-  const text = typeof value === "string" ? value : (JSON.stringify(value) ?? String(value));
+  if (value === null) return "nothing";
+  if (typeof value === "object") return Array.isArray(value) ? "a list" : "a block of keys";
+  const text = String(value);
   return text.length > 80 ? `${text.slice(0, 77)}...` : text;
 };
 
@@ -89,6 +92,10 @@ function otherComplaint(issue: z.core.$ZodIssue, given: unknown): PathComplaint 
   if (issue.code === "invalid_union") {
     const expected = "yes or no";
     return { ...base, code: "wrong-kind", expected, mend: "Write yes or no here." };
+  }
+  if (issue.code === "invalid_format") {
+    const mend = "Write a short name, such as sides-up.";
+    return { ...base, code: "wrong-kind", expected: "small letters a-z, figures and -", mend };
   }
   const kinds: Record<string, string> = {
     boolean: "yes or no (true or false)",

@@ -5,7 +5,6 @@ import {
   type EndsPresent,
   enclosureOf,
   type FrameTubes,
-  type LeastLoad,
   leastLoads,
   type PressureFactors,
   pressureFactors,
@@ -46,7 +45,6 @@ export interface LoadSet {
     readonly combination: CombinationId;
     readonly checks: readonly Governing[];
   }[];
-  readonly least: readonly LeastLoad[];
   readonly leastOutcomes: readonly LeastOutcome[];
 }
 
@@ -84,7 +82,7 @@ export function evaluate(house: House, site: Site): Evaluation {
     ...(site.reading ? { reading: site.reading.reading } : {}),
   };
   const gross = grossAreas(shell);
-  const roofs = new Map<Covering, RoofSets>();
+  const coverings = new Map<Covering, Covered>();
   const sets = new Map<string, LoadSet>();
   const states = statesOf(house, shell).map((state): EvaluatedState => {
     const enclosure = state.filmOn ? enclosureOf(state.openings, gross) : null;
@@ -93,12 +91,14 @@ export function evaluate(house: House, site: Site): Evaluation {
     const key = `${covering} ${state.ends.front} ${state.ends.back} ${inside.join(" ")}`;
     let set = sets.get(key);
     if (!set) {
-      let roof = roofs.get(covering);
-      if (!roof) {
-        roof = roofSetsOf(body, covering);
-        roofs.set(covering, roof);
+      let covered = coverings.get(covering);
+      if (!covered) {
+        const roof = roofSetsOf(body, covering);
+        const least = leastOutcomes(leastLoads(shell, covering, house.obstacles), holds);
+        covered = { roof, least };
+        coverings.set(covering, covered);
       }
-      set = loadSet(body, covering, state.ends, inside, roof, holds);
+      set = loadSet(body, covering, state.ends, inside, covered, holds);
       sets.set(key, set);
     }
     return { state, enclosure, set };
@@ -106,12 +106,18 @@ export function evaluate(house: House, site: Site): Evaluation {
   return { house, site, shell, body, takeOff: weights, factors, pressure, holds, states };
 }
 
+/** What every arrangement of end walls under one covering shares. */
+interface Covered {
+  readonly roof: RoofSets;
+  readonly least: readonly LeastOutcome[];
+}
+
 function loadSet(
   body: WindBody,
   covering: Covering,
   ends: EndsPresent,
   insideCoefficients: readonly number[],
-  roof: RoofSets,
+  { roof, least }: Covered,
   holds: readonly Hold[],
 ): LoadSet {
   const surfaces = windSurfaces(body, covering, ends, roof);
@@ -124,7 +130,6 @@ function loadSet(
       checks: governingChecks(terms[combination.id], table, extremes),
     }));
   });
-  const least = leastLoads(body.shell, covering, body.obstacles);
   return {
     covering,
     ends,
@@ -132,8 +137,7 @@ function loadSet(
     surfaces,
     table,
     governing,
-    least,
-    leastOutcomes: leastOutcomes(least, holds),
+    leastOutcomes: least,
   };
 }
 

@@ -1,11 +1,11 @@
 import type { LeastLoad } from "@hoopstay/load";
 import {
-  allOutcomes,
   type CheckId,
-  checkIds,
   type CheckOutcome,
   type CombinationId,
   combinations,
+  extremesOf,
+  governingChecks,
 } from "@hoopstay/stability";
 import type { Hold, HoldId } from "./hold.ts";
 
@@ -31,18 +31,15 @@ export function leastOutcomes(least: readonly LeastLoad[], holds: readonly Hold[
     components.set(row, index * 7);
   });
   const table = { count: least.length, components };
-  return holds.flatMap(({ id, terms }) =>
-    combinations.flatMap((combination) => {
+  return holds.flatMap(({ id, terms, lines }) => {
+    const extremes = extremesOf(table, lines);
+    return combinations.flatMap((combination) => {
       // The loads are forces already: they run at a pressure of one.
       const at = { ...terms[combination.id], pressure: 1 };
-      const found = least.flatMap((_, index) => allOutcomes(at, table, index));
-      return checkIds.map((check): LeastOutcome => {
-        const outcome = found
-          .filter((one) => one.check === check)
-          .reduce((worst, one) => (one.ratio > worst.ratio ? one : worst));
-        const load = least[outcome.caseIndex] as LeastLoad;
-        return { hold: id, combination: combination.id, check, load, outcome };
+      return governingChecks(at, table, extremes).map(({ check, byRatio }): LeastOutcome => {
+        const load = least[byRatio.caseIndex] as LeastLoad;
+        return { hold: id, combination: combination.id, check, load, outcome: byRatio };
       });
-    }),
-  );
+    });
+  });
 }

@@ -1,5 +1,8 @@
-import type { EndsPresent, EnvelopeAreas, Shell } from "@hoopstay/load";
+import type { Complaint } from "@hoopstay/core";
+import { type EndsPresent, type EnvelopeAreas, type Shell, shellOf } from "@hoopstay/load";
 import type { House, Openings } from "../model/house-model.ts";
+import type { Site } from "../model/site-model.ts";
+import { nearest } from "../read/nearest.ts";
 
 /** A state the owner can leave the house in: its openings, m2, and the end walls that are there. */
 export interface HouseState {
@@ -118,4 +121,17 @@ export function statesOf(house: House, shell: Shell): HouseState[] {
     };
   });
   return [...built, ...given];
+}
+
+/** The complaint about a site file whose `now` names no state of this house. */
+export function nowComplaint(house: House, { now }: Site): Complaint | null {
+  const ids = statesOf(house, shellOf(house.lines)).map(({ id }) => id);
+  if (ids.includes(now) || (house.onlyGivenStates && now === "shut")) return null;
+  const near = nearest(now, ids);
+  return {
+    code: "wrong-kind",
+    given: now,
+    expected: `a state of this house: ${ids.join(", ")}`,
+    mend: near ? `Did you mean "${near}"?` : "Take one of the states listed.",
+  };
 }

@@ -38,6 +38,7 @@ export const caseStride = 7;
 export interface CaseTable {
   readonly count: number;
   readonly components: Float64Array;
+  /** What each case is made of, told only when asked: the checks need numbers alone. */
   readonly cases: readonly WindCase[];
 }
 
@@ -101,39 +102,68 @@ export function singleCheckCases(
   const count =
     insideCoefficients.length * (2 * perAcross + 2 * perAlong + 4 * parents * perAcross * perAlong);
   const components = new Float64Array(count * caseStride);
-  const cases: WindCase[] = new Array(count);
-  let index = 0;
-  const add = (
-    share: number,
-    a: DirectedLoad | null,
-    b: DirectedLoad | null,
-    vertical: "across" | "along",
-    coefficient: number,
-  ): void => {
-    const acrossLoad = a?.load ?? nothing;
-    const alongLoad = b?.load ?? nothing;
-    const lifting = vertical === "across" ? acrossLoad : alongLoad;
-    const place = index * caseStride;
-    writeCase(components, place, share, acrossLoad, alongLoad, lifting, coefficient, inside);
-    const number = a && b ? 3 : 1;
-    cases[index] = { number, across: a, along: b, vertical, inside: coefficient, twist: 0 };
-    index += 1;
+  eachCase(surfaces, insideCoefficients, { components, place: 0, inside, cases: null });
+  let made: WindCase[] | undefined;
+  return {
+    count,
+    components,
+    get cases() {
+      if (made) return made;
+      made = [];
+      eachCase(surfaces, insideCoefficients, { components, place: 0, inside, cases: made });
+      return made;
+    },
   };
-  for (const coefficient of insideCoefficients) {
-    for (const loads of across) for (const a of loads) add(1, a, null, "across", coefficient);
-    for (const loads of along) for (const b of loads) add(1, null, b, "along", coefficient);
+}
+
+/** Where cases go: their numbers, and what they are made of where that is asked for. */
+interface CaseSink {
+  readonly components: Float64Array;
+  place: number;
+  readonly inside: InsideLoad;
+  readonly cases: WindCase[] | null;
+}
+
+function put(
+  sink: CaseSink,
+  across: DirectedLoad | null,
+  along: DirectedLoad | null,
+  vertical: "across" | "along",
+  inside: number,
+): void {
+  const number = across && along ? 3 : 1;
+  if (sink.cases) {
+    sink.cases.push({ number, across, along, vertical, inside, twist: 0 });
+    return;
+  }
+  const acrossLoad = across ? across.load : nothing;
+  const alongLoad = along ? along.load : nothing;
+  const lifting = vertical === "across" ? acrossLoad : alongLoad;
+  const share = number === 3 ? diagonalShare.value : 1;
+  writeCase(sink.components, sink.place, share, acrossLoad, alongLoad, lifting, inside, sink.inside);
+  sink.place += caseStride;
+}
+
+/** Load cases 1 and 3 in their fixed order. */
+function eachCase(
+  { across, along, covering }: WindSurfaces,
+  insideCoefficients: readonly number[],
+  sink: CaseSink,
+): void {
+  for (const inside of insideCoefficients) {
+    for (const loads of across) for (const a of loads) put(sink, a, null, "across", inside);
+    for (const loads of along) for (const b of loads) put(sink, null, b, "along", inside);
     for (const acrossLoads of across) {
       for (const alongLoads of along) {
         for (const a of acrossLoads) {
           for (const b of alongLoads) {
-            add(diagonalShare.value, a, b, "across", coefficient);
-            if (parents === 2) add(diagonalShare.value, a, b, "along", coefficient);
+            put(sink, a, b, "across", inside);
+            if (covering !== "bare") put(sink, a, b, "along", inside);
           }
         }
       }
     }
   }
-  return { count, components, cases };
 }
 
 /**

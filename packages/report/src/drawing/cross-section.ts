@@ -8,16 +8,16 @@ import {
 import { scaleLinear } from "d3-scale";
 import { across, upright } from "./dimension.ts";
 import { along, lengthOf } from "./path.ts";
-import { arrow, figure, label, line, polyline, type Spot } from "./svg.ts";
+import { arrow, figure, label, line, polyline, px, type Spot } from "./svg.ts";
 
 const width = 720;
-const ground = 340;
 
 /** The cross section with its sizes and, zone by zone, what the wind does in the case drawn. */
 export function crossSection(drawings: Drawings, system: System): string {
   const { sectionLine, span, rise, springing, railDepth, railWidth, pressures } = drawings;
   const top = springing + rise;
-  const scale = Math.min(380 / span, 225 / top);
+  const scale = Math.min(380 / span, 240 / top);
+  const ground = 72 + top * scale;
   const spot = ({ x, z }: DrawingPoint): Spot => ({
     x: width / 2 + x * scale,
     y: ground - z * scale,
@@ -25,9 +25,11 @@ export function crossSection(drawings: Drawings, system: System): string {
   const length = (value: number) => show(value, "length", system);
   const half = span / 2;
   const [west, east] = [spot({ x: -half, z: 0 }).x, spot({ x: half, z: 0 }).x];
+  const [spring, crown] = [spot({ x: 0, z: springing }).y, spot({ x: 0, z: top }).y];
   const rails = [-half, half].map((x) => {
     const corner = spot({ x: x - railWidth / 2, z: railDepth });
-    return `<path class="r" d="M${corner.x.toFixed(1)},${corner.y.toFixed(1)}h${(railWidth * scale).toFixed(1)}V${ground}h-${(railWidth * scale).toFixed(1)}z"/>`;
+    const size = `width="${px(railWidth * scale)}" height="${px(railDepth * scale)}"`;
+    return `<rect class="r" x="${px(corner.x)}" y="${px(corner.y)}" ${size}/>`;
   });
   const largest = Math.max(...pressures.zones.map(({ pressure }) => Math.abs(pressure)), 1e-9);
   const reach = scaleLinear([0, largest], [10, 44]);
@@ -45,17 +47,12 @@ export function crossSection(drawings: Drawings, system: System): string {
       ...pressures.zones.map((zone) =>
         zoneArrows(zone, zone.line.map(spot), middle, reach, system),
       ),
-      across(west, east, ground + 30, `span ${length(span)}`),
-      upright(82, ground, spot({ x: 0, z: springing }).y, `springing ${length(springing)}`, "left"),
-      upright(
-        82,
-        spot({ x: 0, z: springing }).y,
-        spot({ x: 0, z: top }).y,
-        `rise ${length(rise)}`,
-        "left",
-      ),
-      upright(width - 92, ground, spot({ x: 0, z: top }).y, `crown ${length(top)}`, "right"),
-      label({ x: width / 2, y: ground - 8 }, "left \u2190 \u2192 right", "middle"),
+      across(west, east, ground + 36, `span ${length(span)}`),
+      upright(width / 2, ground, spring, `springing ${length(springing)}`, "right"),
+      upright(width / 2, spring, crown, `rise ${length(rise)}`, "right"),
+      upright(40, ground, crown, `crown ${length(top)}`, "right", 0.94),
+      label({ x: 34, y: ground + 16 }, "left", "start", "h"),
+      label({ x: width - 34, y: ground + 16 }, "right", "end", "h"),
     ],
   );
 }

@@ -10,17 +10,18 @@ export function across(fromX: number, toX: number, y: number, words: string): st
   return `<g class="dim">${line(from, to)}${tick(from)}${tick(to)}</g>${label(middle, words, "middle")}`;
 }
 
-/** A dimension line up the page; its words stand beside it, away from the drawing. */
+/** A dimension line up the page, its words beside it, a share of the way up. */
 export function upright(
   x: number,
   fromY: number,
   toY: number,
   words: string,
   side: "left" | "right",
+  share = 0.5,
 ): string {
   const from = { x, y: fromY };
   const to = { x, y: toY };
-  const beside = { x: x + (side === "left" ? -7 : 7), y: (fromY + toY) / 2 + 4 };
+  const beside = { x: x + (side === "left" ? -7 : 7), y: fromY + share * (toY - fromY) + 4 };
   const anchor = side === "left" ? "end" : "start";
-  return `<g class="dim">${line(from, to)}${tick(from)}${tick(to)}</g>${label(beside, words, anchor)}`;
+  return `<g class="dim">${line(from, to)}${tick(from)}${tick(to)}</g>${label(beside, words, anchor, "h")}`;
 }

@@ -53,7 +53,11 @@ export function plan(drawings: Drawings, system: System): string {
 }
 
 function markShape({ kind, toward }: PlanMark, { x, y }: Spot, number: number): string {
-  const words = label({ x: x + 8, y: y - 7 }, String(number), "start", "h");
+  const [right, front] = toward;
+  const size = Math.hypot(right, front);
+  const along = size < 1e-9 ? { x: 0, y: -1 } : { x: front / size, y: right / size };
+  const beside = { x: x - 14 * along.y, y: y + 14 * along.x + 4 };
+  const words = label(beside, String(number), "middle", "h");
   const [cx, cy] = [px(x), px(y)];
   if (kind === "ballast") {
     return `<rect class="b" x="${px(x - 6)}" y="${px(y - 6)}" width="12" height="12"/>${words}`;
@@ -63,7 +67,7 @@ function markShape({ kind, toward }: PlanMark, { x, y }: Spot, number: number): 
       line({ x: x - 10, y }, { x: x + 10, y }) + line({ x, y: y - 10 }, { x, y: y + 10 });
     return `<circle class="o" cx="${cx}" cy="${cy}" r="7"/>${cross}${words}`;
   }
-  const [tx, ty] = toward;
-  const pulls = tx === 0 && ty === 0 ? "" : arrow({ x, y }, { x: x + 30 * ty, y: y + 30 * tx });
+  const tip = { x: x + 28 * along.x, y: y + 28 * along.y };
+  const pulls = size < 1e-9 ? "" : arrow({ x, y }, tip);
   return `${pulls}<circle class="f" cx="${cx}" cy="${cy}" r="4.5"/>${words}`;
 }

@@ -9,7 +9,7 @@ export function sideView(drawings: Drawings, system: System): string {
   const { rise, length, springing, railDepth, railFront, railBack, noseFront, noseBack } = drawings;
   const top = springing + rise;
   const total = railFront + railBack + noseFront + noseBack;
-  const scale = Math.min(500 / Math.max(total, length), 220 / top);
+  const scale = Math.min(440 / Math.max(total, length), 220 / top);
   const ground = 40 + top * scale;
   const middle = width / 2 - ((railFront + noseFront - railBack - noseBack) / 2) * scale;
   const x = (y: number) => middle + y * scale;
@@ -39,7 +39,7 @@ export function sideView(drawings: Drawings, system: System): string {
       spacing === 0
         ? ""
         : across(x(first), x(first + spacing), z(top) - 10, words(Math.abs(spacing))),
-      upright(92, ground, z(springing), `springing ${words(springing)}`, "left"),
+      upright(126, ground, z(springing), `springing ${words(springing)}`, "left"),
       upright(width - 92, ground, z(top), `crown ${words(top)}`, "right"),
       label({ x: 34, y: ground + 16 }, "back"),
       label({ x: width - 34, y: ground + 16 }, "front", "end"),

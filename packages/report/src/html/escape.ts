@@ -18,6 +18,10 @@ export const text = (words: string): string =>
 /** Text somebody typed: its writing direction stays inside it. */
 export const typed = (words: string): string => `<bdi>${text(words)}</bdi>`;
 
+/** The same for the many cells of a long table: an element only where a sign is beyond Latin. */
+export const compact = (words: string): string =>
+  /[^\n -\u024f\u2010-\u2027\u2212]/u.test(words) ? typed(words) : text(words);
+
 /** Text somebody typed, where no element can hold its direction: attributes, title, drawings. */
 export const flat = (words: string): string => text(words.replace(directionMarks, ""));
 

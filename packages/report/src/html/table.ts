@@ -1,4 +1,4 @@
-import { flat, text } from "./escape.ts";
+import { flat } from "./escape.ts";
 
 /** One column of a table: its heading, and whether its cells are numbers. */
 export interface Column {
@@ -14,7 +14,7 @@ export const numbers = (heading: string): Column => ({ heading, numeric: true })
 /** Columns of numbers are told by their place, so that cells need no class of their own. */
 function headOf(columns: readonly Column[]): string {
   const cells = columns.map(
-    ({ heading, markup }) => `<th scope="col">${markup ?? text(heading)}</th>`,
+    ({ heading, markup }) => `<th scope="col">${markup ?? flat(heading)}</th>`,
   );
   return `<thead><tr>${cells.join("")}</tr></thead>`;
 }

@@ -1,7 +1,6 @@
 import type { CaseRow, Review } from "@hoopstay/core";
-import { text, typed } from "../html/escape.ts";
+import { compact, typed } from "../html/escape.ts";
 import { numbers, table, words } from "../html/table.ts";
-import { symbolMarkup } from "../typeset/mathml.ts";
 import { type ColumnUnit, columnUnit, ratio } from "../value/reader.ts";
 import type { Matter } from "./sheet.ts";
 
@@ -47,7 +46,10 @@ function caseTable(
   const ratios = ratioHeadings(review, rows[0]?.ratios.length ?? 0);
   const columns = [
     ...["Case", "Reading", "Set", "Inside", "Weight"].map(words),
-    ...components.map((name) => ({ ...numbers(name), markup: symbolMarkup(name) })),
+    ...components.map((name) => ({
+      ...numbers(name),
+      markup: name.replace(/_(.)/, "<sub>$1</sub>"),
+    })),
     ...ratios.map(numbers),
   ];
   const groups = groupedBy(
@@ -69,10 +71,10 @@ function caseTable(
 /** End tags of cells and rows are optional in HTML; hundreds of rows are a third smaller without. */
 function caseRow(row: CaseRow, force: ColumnUnit, moment: ColumnUnit): string {
   const cells = [
-    ...[row.reading, row.set, row.inside, row.weight].map(text),
+    ...[row.reading, row.set, row.inside, row.weight].map(compact),
     ...row.components.slice(0, 3).map(force.cell),
     ...row.components.slice(3, 6).map(moment.cell),
     ...row.ratios.map(ratio),
   ];
-  return `<tr><th>${text(row.id)}<td>${cells.join("<td>")}`;
+  return `<tr><th>${compact(row.id)}<td>${cells.join("<td>")}`;
 }

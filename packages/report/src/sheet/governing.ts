@@ -30,7 +30,7 @@ ${review.findings.length === 0 ? "<p>None.</p>" : list(review.findings.map(typed
 
 function governingRatios(rows: readonly Governing[], system: System): string {
   const speeds = rows.flatMap((r) => [r.codeSpeed.ASD, r.codeSpeed.LRFD, r.workingGust]);
-  const speed = columnUnit("speed", system, speeds);
+  const speed = columnUnit("speed", system, speeds, 4);
   return table(
     "Governing checks: ratios and speeds",
     `Governing checks, the worst of all states as fitted. Ratio is demand over resistance; above

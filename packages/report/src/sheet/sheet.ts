@@ -1,5 +1,5 @@
 import type { Review, System } from "@hoopstay/core";
-import { text, typed } from "../html/escape.ts";
+import { flat, typed } from "../html/escape.ts";
 import type { Bibliography } from "../value/bibliography.ts";
 
 /** What every sheet is made from. */
@@ -26,8 +26,8 @@ export function numbered(sheets: readonly Sheet[], review: Review): string {
     `house ${typed(house)}`,
     `site ${typed(site)}`,
     ...(date === null ? [] : [typed(date)]),
-    `inputs ${text(shortDigest(digest))}`,
-    `${text(program)} ${text(version)}`,
+    `inputs ${flat(shortDigest(digest))}`,
+    `${flat(program)} ${flat(version)}`,
   ].join(" \u00b7 ");
   return sheets
     .map(

@@ -2,25 +2,11 @@ import type { StateSummary, System } from "@hoopstay/core";
 import { text, typed } from "../html/escape.ts";
 import { numbers, table, words } from "../html/table.ts";
 import { gust } from "../value/reader.ts";
-
-/** A state with both ways of holding it. */
-interface Pair {
-  readonly bare?: StateSummary;
-  readonly fitted?: StateSummary;
-}
-
-/** States in order, the two ways of holding each side by side. */
-function pairsOf(states: readonly StateSummary[]): Pair[] {
-  const pairs = new Map<string, Pair>();
-  for (const state of states) {
-    pairs.set(state.words, { ...pairs.get(state.words), [state.hold]: state });
-  }
-  return [...pairs.values()];
-}
+import { statePairs } from "../value/state-pairs.ts";
 
 /** The owner's table: what holds, what gives way first, and at which gust. */
 export function statesTable(states: readonly StateSummary[], system: System): string {
-  const pairs = pairsOf(states);
+  const pairs = statePairs(states);
   const anyFitted = pairs.some(({ fitted }) => fitted);
   const rows = pairs.map((pair) => {
     const state = (pair.fitted ?? pair.bare) as StateSummary;

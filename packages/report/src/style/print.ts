@@ -25,6 +25,7 @@ h2,h3,figcaption,caption{break-after:avoid}
 .sheet+.sheet{break-before:page}
 .box{overflow:visible;margin:3mm 0}
 table,.steps,.cases,svg{min-width:0}
+caption{max-width:none;position:static}
 table{font-size:8pt}
 .plain{font-size:9pt}
 th,td{padding:.6mm 1.2mm}

@@ -4,8 +4,6 @@ import { text } from "../html/escape.ts";
 import { expressionToTex } from "./expression.ts";
 import { isName, symbolToTex } from "./symbol.ts";
 
-const typeset = new Map<string, string>();
-
 /** MathML without what the operator dictionary says anyway. */
 function lean(mathml: string): string {
   return mathml
@@ -17,30 +15,24 @@ function lean(mathml: string): string {
     .replace(/<mrow>(<m[ino]>[^<]*<\/m[ino]>)<\/mrow>/g, "$1");
 }
 
-function mathmlOf(tex: string): string {
-  let found = typeset.get(tex);
-  if (found === undefined) {
-    found = lean(temml.renderToString(tex, { annotate: false, throwOnError: true }));
-    typeset.set(tex, found);
-  }
-  return found;
+/** A function of text that remembers; the same few formulas are printed again and again. */
+function remembered<Result>(make: (from: string) => Result): (from: string) => Result {
+  const known = new Map<string, Result>();
+  return (from) => {
+    if (!known.has(from)) known.set(from, make(from));
+    return known.get(from) as Result;
+  };
 }
 
-const texOfExpression = new Map<string, string>();
+const mathmlOf = remembered((tex) =>
+  lean(temml.renderToString(tex, { annotate: false, throwOnError: true })),
+);
+const texOf = remembered(expressionToTex);
 
-function texOf(expression: string): string {
-  let found = texOfExpression.get(expression);
-  if (found === undefined) {
-    found = expressionToTex(expression);
-    texOfExpression.set(expression, found);
-  }
-  return found;
-}
-
-const symbolTex = (symbol: string): string | undefined => {
+const symbolTex = remembered((symbol) => {
   if (isName(symbol)) return symbolToTex(symbol);
   return /^[\w/]+$/.test(symbol) ? texOf(symbol) : undefined;
-};
+});
 
 /** A symbol as MathML; as plain text where it is no name the formulas would use. */
 export function symbolMarkup(symbol: string): string {

@@ -19,20 +19,37 @@ export interface ColumnUnit {
 /** A minus is a minus, not a hyphen. */
 export const signed = (shown: string): string => shown.replace(/^-/, "\u2212");
 
-/** The unit that suits the largest of the values, used for the whole column. */
+/** The unit and the decimals that suit the largest of the values, used for the whole column. */
 export function columnUnit(
   measure: "force" | "moment" | "length" | "speed" | "pressure",
   system: System,
   values: readonly number[],
   digits = 3,
 ): ColumnUnit {
-  const finite = values.filter(Number.isFinite).map(Math.abs);
-  const unit = unitOf(measure, system, Math.max(0, ...finite), digits);
+  const largest = values.reduce(
+    (most, value) => (Number.isFinite(value) ? Math.max(most, Math.abs(value)) : most),
+    0,
+  );
+  const unit = unitOf(measure, system, largest, digits);
+  const size = largest === 0 ? 0 : Math.floor(Math.log10(largest / unit.factor));
+  const decimals = Math.min(6, Math.max(0, digits - 1 - size));
   return {
     symbol: unit.symbol,
     cell: (value) =>
-      Number.isFinite(value) ? signed(figures(value, unit, digits)) : showLimit(value),
+      Number.isFinite(value)
+        ? grouped((value / unit.factor).toFixed(decimals), system)
+        : showLimit(value),
   };
+}
+
+/** A minus for the hyphen, no minus before nought, commas between thousands in US units. */
+function grouped(shown: string, system: System): string {
+  const signless = shown.startsWith("-") ? shown.slice(1) : shown;
+  const thousands =
+    system === "us" && signless.length > 3
+      ? signless.replace(/\d(?=(?:\d{3})+(?:\.|$))/g, "$&,")
+      : signless;
+  return shown === signless || Number(shown) === 0 ? thousands : `\u2212${thousands}`;
 }
 
 const showLimit = (value: number): string =>
