@@ -1,4 +1,11 @@
-import { insideLoad, outline, shellOf, singleCheckCases, sumAcross, torsionCases } from "@hoopstay/load";
+import {
+  insideLoad,
+  outline,
+  shellOf,
+  singleCheckCases,
+  sumAcross,
+  torsionCases,
+} from "@hoopstay/load";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
@@ -63,42 +70,36 @@ describe(`laws of load cases (seed ${seed})`, () => {
 
   test("lengths k times as large at equal pressure give k2 forces and k3 moments", () => {
     holds(
-      fc.property(
-        centreLines,
-        covering,
-        ends,
-        between(0.5, 2),
-        (lines, over, present, k) => {
-          const table = (scale: number) => {
-            const { span, rise, length, springing, hoopDiameter } = lines;
-            const shell = shellOf({
-              ...lines,
-              span: scale * span,
-              rise: scale * rise,
-              length: scale * length,
-              springing: scale * springing,
-              hoopDiameter: scale * hoopDiameter,
-            });
-            const spot = { x: scale, y: 2 * scale, z: scale / 2, outside: true };
-            const box = { ...spot, areaAcross: scale ** 2, areaAlong: 2 * scale ** 2 };
-            const frame = { area: 9 * scale ** 2, x: 0, y: scale / 4, z: scale };
-            const surfaces = surfacesOf({ shell, obstacles: [box], frame }, over, present);
-            const sizes = { across: shell.L, along: shell.b };
-            return torsionCases(surfaces, [0.55, -0.55], sizes);
-          };
-          const [before, after] = [table(1), table(k)];
-          expect(after.count).toBe(before.count);
-          for (let index = 0; index < before.count; index += 1) {
-            const larger = componentsOf(after, index);
-            for (const [place, value] of componentsOf(before, index).entries()) {
-              const power = place >= 3 && place <= 5 ? 3 : 2;
-              const size = (lines.span + lines.length) ** power * k ** power;
-              const off = (larger[place] ?? NaN) - value * k ** power;
-              expect(Math.abs(off)).toBeLessThan(1e-11 * size);
-            }
+      fc.property(centreLines, covering, ends, between(0.5, 2), (lines, over, present, k) => {
+        const table = (scale: number) => {
+          const { span, rise, length, springing, hoopDiameter } = lines;
+          const shell = shellOf({
+            ...lines,
+            span: scale * span,
+            rise: scale * rise,
+            length: scale * length,
+            springing: scale * springing,
+            hoopDiameter: scale * hoopDiameter,
+          });
+          const spot = { x: scale, y: 2 * scale, z: scale / 2, outside: true };
+          const box = { ...spot, areaAcross: scale ** 2, areaAlong: 2 * scale ** 2 };
+          const frame = { area: 9 * scale ** 2, x: 0, y: scale / 4, z: scale };
+          const surfaces = surfacesOf({ shell, obstacles: [box], frame }, over, present);
+          const sizes = { across: shell.L, along: shell.b };
+          return torsionCases(surfaces, [0.55, -0.55], sizes);
+        };
+        const [before, after] = [table(1), table(k)];
+        expect(after.count).toBe(before.count);
+        for (let index = 0; index < before.count; index += 1) {
+          const larger = componentsOf(after, index);
+          for (const [place, value] of componentsOf(before, index).entries()) {
+            const power = place >= 3 && place <= 5 ? 3 : 2;
+            const size = (lines.span + lines.length) ** power * k ** power;
+            const off = (larger[place] ?? NaN) - value * k ** power;
+            expect(Math.abs(off)).toBeLessThan(1e-11 * size);
           }
-        },
-      ),
+        }
+      }),
       60,
     );
   });

@@ -3,11 +3,11 @@ import {
   archedAcross,
   asce716,
   asce722,
-  fromGust,
   freeRoofAcross,
   freeRoofAngle,
-  hillRows,
+  fromGust,
   type HillShape,
+  hillRows,
   leewardWall,
   mapSpeed,
   pressureFactors,
@@ -82,7 +82,8 @@ describe(`laws of wind pressure (seed ${seed})`, () => {
     holds(
       fc.property(exposure, hill, between(0, 30), (of, { distance, ...visible }, height) => {
         const factor = (on?: typeof visible & { distance?: number }) =>
-          pressureFactors({ edition: asce722, exposure: of, ...(on ? { hill: on } : {}) }, height).kzt;
+          pressureFactors({ edition: asce722, exposure: of, ...(on ? { hill: on } : {}) }, height)
+            .kzt;
         expect(factor()).toBe(1);
         expect(factor({ ...visible, distance })).toBeGreaterThanOrEqual(1);
         expect(factor(visible)).toBeGreaterThanOrEqual(factor({ ...visible, distance }));

@@ -18,8 +18,7 @@ function givenOf(file: PublishedFile, { given, title }: PublishedCase): Given {
   };
   return {
     has: (key) => given[key] !== undefined,
-    number: (key) =>
-      typeof given[key] === "number" ? given[key] * worth(key) : missing(key),
+    number: (key) => (typeof given[key] === "number" ? given[key] * worth(key) : missing(key)),
     numbers: (key) =>
       Array.isArray(given[key]) ? given[key].map((one) => Number(one) * worth(key)) : missing(key),
     text: (key) => (typeof given[key] === "string" ? given[key] : missing(key)),

@@ -56,7 +56,12 @@ describe(`laws of zones (seed ${seed})`, () => {
       fc.property(centreLines, reading, between(-2, 2), (lines, by, pressure) => {
         const shell = shellOf(lines);
         const at = outline(shell, by);
-        const corners = [at.windwardSpring, at.windwardQuarter, at.leewardQuarter, at.leewardSpring];
+        const corners = [
+          at.windwardSpring,
+          at.windwardQuarter,
+          at.leewardQuarter,
+          at.leewardSpring,
+        ];
         for (let index = 1; index < corners.length; index += 1) {
           const [a, b] = corners.slice(index - 1, index + 1) as [Point, Point];
           const points = archPoints(shell, a.x, b.x);

@@ -23,7 +23,7 @@ it.each([
   ["(z / z_g)^(2 / alpha)", "{\\left(\\frac{z}{z_{g}}\\right)}^{\\frac{2}{\\alpha}}"],
   [
     "max(0, 1 - abs(x) / (mu * L_h))",
-    "\\max\\left(0,1-\\frac{\\left|x\\right|}{\\mu\\,L_{h}}\\right)",
+    "\\max\\left(0{,}\\;1-\\frac{\\left|x\\right|}{\\mu\\,L_{h}}\\right)",
   ],
   ["3.141592653589793 / 64 * sqrt(D)", "\\frac{\\pi }{64}\\,\\sqrt{D}"],
   ["exp(-0.0000362 * z)", "\\exp\\left(-0.0000362\\,z\\right)"],
@@ -37,7 +37,7 @@ describe("markup", () => {
   });
 
   it("shows a symbol that is no name as text", () => {
-    expect(symbolMarkup("F_z <case 3>")).toBe("F_z &lt;case 3&gt;");
+    expect(symbolMarkup("<F_z> 3")).toBe("&lt;F_z&gt; 3");
   });
 });
 
@@ -47,6 +47,6 @@ it("puts the numbers into the formula", () => {
     "2.01 \u00b7 (4.572 / 274.32)^(2 / 9.5)",
     "exp(\u22120.0000362 \u00b7 310 / 0.3048)",
     "",
-    "max(0, 1 \u2212 abs((\u221240)) / (1.5 \u00b7 120))",
+    "max(0, 1 \u2212 abs(\u221240) / (1.5 \u00b7 120))",
   ]);
 });

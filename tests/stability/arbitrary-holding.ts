@@ -6,8 +6,8 @@ import {
   baseLines,
   type CheckId,
   type Combination,
-  combinations,
   checkTerms,
+  combinations,
   extremesOf,
   type Governing,
   governingChecks,
@@ -126,9 +126,7 @@ const tableOf = (rows: number[][]): ActionTable => ({
 
 /** Any actions per unit of pressure, m2 and m3: pressing down too, or lifting only. */
 export const actions = fc.array(row(-60), { minLength: 1, maxLength: 5 }).map(tableOf);
-export const liftingActions = fc
-  .array(row(0), { minLength: 1, maxLength: 5 })
-  .map(tableOf);
+export const liftingActions = fc.array(row(0), { minLength: 1, maxLength: 5 }).map(tableOf);
 
 export const pressure = between(5, 2000);
 export const combination = fc.constantFrom(...combinations);

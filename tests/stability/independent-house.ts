@@ -15,7 +15,7 @@ import {
   wallNames,
   windSurfaces,
 } from "@hoopstay/load";
-import { type ActionTable, baseLines, type BaseLine, type Holding } from "@hoopstay/stability";
+import { type ActionTable, type BaseLine, baseLines, type Holding } from "@hoopstay/stability";
 import type { IndependentInput } from "./independent-case.ts";
 
 /** Our own loads on a house of the independent calculation. */
@@ -70,7 +70,12 @@ export function computeHouse(input: IndependentInput): ComputedHouse {
   };
 }
 
-const hillOf = ({ shape, height, half_length, distance }: NonNullable<IndependentInput["hill"]>) => ({
+const hillOf = ({
+  shape,
+  height,
+  half_length,
+  distance,
+}: NonNullable<IndependentInput["hill"]>) => ({
   shape,
   height,
   halfLength: half_length,

@@ -1,7 +1,7 @@
 import { workingGust } from "@hoopstay/load";
 import {
-  checkTerms,
   type CombinationId,
+  checkTerms,
   combinations,
   extremesOf,
   governingChecks,

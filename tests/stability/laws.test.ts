@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   actions,
+  between,
   combination,
   heldHouse,
   holds,
@@ -12,7 +13,6 @@ import {
   sloping,
   solve,
   termsOf,
-  between,
   unknownSlope,
 } from "./arbitrary-holding.ts";
 
@@ -33,7 +33,11 @@ const upTo = (a: number, b: number, slack = 1e-9) => a <= b * (1 + slack) + 1e-1
 
 describe(`laws of stability (seed ${seed})`, () => {
   test("every check has a ratio and a limit, never below nought, never no number", () => {
-    const houses = fc.oneof(bareOnSlope, anyHouse, heldHouse({ anchors: "vertical", slope: slopes }));
+    const houses = fc.oneof(
+      bareOnSlope,
+      anyHouse,
+      heldHouse({ anchors: "vertical", slope: slopes }),
+    );
     holds(
       fc.property(houses, actions, combination, pressure, (house, table, by, q) => {
         const all = solve(house, table, by, q);
@@ -128,7 +132,10 @@ describe(`laws of stability (seed ${seed})`, () => {
     holds(
       fc.property(...law, between(1, 3), (house, table, by, q, k) => {
         const [low, high] = house.weights;
-        const weights = [{ ...low, W: k * low.W }, { ...high, W: k * high.W }] as const;
+        const weights = [
+          { ...low, W: k * low.W },
+          { ...high, W: k * high.W },
+        ] as const;
         const [before, after] = [house, { ...house, weights }].map((one) =>
           solve(one, table, by, q),
         );

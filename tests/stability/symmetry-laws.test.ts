@@ -1,4 +1,4 @@
-import { type ActionTable, checkIds, type CheckId } from "@hoopstay/stability";
+import { type ActionTable, type CheckId, checkIds } from "@hoopstay/stability";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {

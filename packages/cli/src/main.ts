@@ -56,7 +56,11 @@ function commandRefusal({ code, message }: CommanderError) {
   const given = process.argv.slice(2).join(" ") || "no command";
   if (code === "commander.help") return commandComplaint(given, "a command: check or schema");
   const [what = "", near] = message.replace(/^error: /, "").split("\n");
-  return commandComplaint(given, `a command line without this: ${what}`, near?.replace(/^\(|\)$/g, ""));
+  return commandComplaint(
+    given,
+    `a command line without this: ${what}`,
+    near?.replace(/^\(|\)$/g, ""),
+  );
 }
 
 function fail(error: unknown): void {
@@ -77,6 +81,11 @@ function fail(error: unknown): void {
   );
   process.exitCode = 70;
 }
+
+// Whoever reads the answer may stop early, as `head` does.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+});
 
 try {
   await program.parseAsync(process.argv);

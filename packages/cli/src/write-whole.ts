@@ -1,5 +1,28 @@
-import { renameSync, rmSync, writeFileSync } from "node:fs";
+import { realpathSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { Refusal } from "@hoopstay/core";
+
+const placeOf = (file: string): string | undefined => {
+  try {
+    return realpathSync(file);
+  } catch {
+    return undefined;
+  }
+};
+
+/** Refuses a report that would be written over one of the files it is about. */
+export function refuseInput(report: string, inputs: readonly string[]): void {
+  const place = placeOf(report);
+  if (place === undefined || !inputs.some((input) => placeOf(input) === place)) return;
+  throw new Refusal([
+    {
+      code: "report-unwritable",
+      file: report,
+      given: "the house or site file itself",
+      expected: "a file of its own for the report",
+      mend: "Name the report after the house, such as house.html.",
+    },
+  ]);
+}
 
 /** Writes a file whole or not at all: beside its place first, then moved there. */
 export function writeWhole(file: string, text: string): void {

@@ -1,6 +1,12 @@
 import { type BaseLine, type CheckId, checkIds } from "./base-line.ts";
 import type { Combination } from "./combination.ts";
-import { type Holding, type HoldingTerms, holdingTerms, type LineTerms, lineTerms } from "./holding.ts";
+import {
+  type Holding,
+  type HoldingTerms,
+  holdingTerms,
+  type LineTerms,
+  lineTerms,
+} from "./holding.ts";
 import { demandOf, limitOf, overturning, overturningAbout, resistanceOf } from "./lift-and-turn.ts";
 import { ratioOf } from "./ratio.ts";
 import { type SlidingTerms, type SlidingWind, slidingTerms } from "./slide.ts";
@@ -184,7 +190,13 @@ export function allOutcomes(terms: CheckTerms, table: ActionTable, index: number
         turn(terms, place, linePlace, index, overturningAbout(line, mx, my, fz)),
       ),
       ...[false, true].map((withoutArch) =>
-        slide(terms, place, index, withoutArch, slidingWindOf(table, index, withoutArch, right, left)),
+        slide(
+          terms,
+          place,
+          index,
+          withoutArch,
+          slidingWindOf(table, index, withoutArch, right, left),
+        ),
       ),
     ];
   });
@@ -327,9 +339,7 @@ function plainSlides(
     }
     const pull = h + friction * v;
     if (pull <= 0 && !stuck) continue;
-    const limit = stuck
-      ? 0
-      : slidingLimit.evaluate(friction, deadNormal, downslope, factor, h, v);
+    const limit = stuck ? 0 : slidingLimit.evaluate(friction, deadNormal, downslope, factor, h, v);
     if (limit < found.limit) {
       found.limit = limit;
       found.lowest = [place, row];

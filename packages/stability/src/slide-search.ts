@@ -1,6 +1,16 @@
 import type { HoldingTerms } from "./holding.ts";
 import { ratioOf } from "./ratio.ts";
-import { type RailNeed, type Sliding, type SlidingTerms, type SlidingWind, slideAt } from "./slide.ts";
+import {
+  contactForce,
+  type RailNeed,
+  type Sliding,
+  type SlidingTerms,
+  type SlidingWind,
+  slideAt,
+  slidingResistance,
+  tetherParts,
+  tetherPull,
+} from "./slide.ts";
 
 /** Steps of the search between two pressures at which a tether or the contact changes its part. */
 const stepsBetween = 16;
@@ -106,13 +116,18 @@ function straightLimit(
   stations: number[],
   design: number,
 ): number {
+  const { terms } = sliding;
+  const { wind: factor } = terms.combination;
+  const h = Math.sqrt(wind.fx * wind.fx + wind.fy * wind.fy);
+  if (h === 0) return Number.POSITIVE_INFINITY;
+  const parts = tetherParts(terms, wind.fx / h, wind.fy / h);
   const spare = (q: number): number => {
-    const { demand, resistance } = slideAt(sliding, wind, q);
-    return resistance - demand;
+    const contact = contactForce.evaluate(terms.deadNormal, factor, q * wind.fz);
+    const tether = tetherPull(sliding, wind, q, parts);
+    return slidingResistance.evaluate(terms.holding.friction, contact, tether) - factor * q * h;
   };
-  // Without any wind a tether has no direction to pull against: the first line begins just above.
-  let from = 1e-12 * design;
-  let before = spare(from);
+  let from = 0;
+  let before = spare(0);
   if (before < 0) return 0;
   for (const to of stations.filter((q) => q > from && Number.isFinite(q)).sort((a, b) => a - b)) {
     const after = spare(to);

@@ -1,7 +1,7 @@
 import { derived, formula, judged } from "@hoopstay/core";
 import type { BaseLine } from "./base-line.ts";
-import { demandOf } from "./lift-and-turn.ts";
 import { type HoldingTerms, lineTerms } from "./holding.ts";
+import { demandOf } from "./lift-and-turn.ts";
 
 /** Wind of one case per unit of K_d q_h as sliding feels it: horizontal parts and uplift, m2. */
 export interface SlidingWind {
@@ -68,7 +68,8 @@ export const slidingDemand = formula({
   ],
   expression: "sqrt((gamma_W * F_x + S_x)^2 + (gamma_W * F_y + S_y)^2)",
   citation: derived("vector sum in the plane of the ground"),
-  evaluate: (factor, fx, fy, sx, sy) => Math.sqrt((factor * fx + sx) ** 2 + (factor * fy + sy) ** 2),
+  evaluate: (factor, fx, fy, sx, sy) =>
+    Math.sqrt((factor * fx + sx) ** 2 + (factor * fy + sy) ** 2),
 });
 
 export const slidingResistance = formula({
@@ -138,34 +139,40 @@ export function needOf(rail: RailNeed, factor: number, turn: number): number {
   return demand > rail.weightMoment ? 1 : 0;
 }
 
-/** Pull of the tethers against a horizontal direction, N; negative where they help the slide. */
+/** Tethers along a horizontal direction, N: those against it, and by rail those that pull along. */
+export interface TetherParts {
+  readonly against: number;
+  readonly left: number;
+  readonly right: number;
+  readonly middle: number;
+}
+
+export function tetherParts(terms: HoldingTerms, ux: number, uy: number): TetherParts {
+  const { anchor: scale } = terms.combination;
+  let [against, left, right, middle] = [0, 0, 0, 0];
+  for (const { x, pull, toward } of terms.holding.anchors) {
+    const along = scale * pull * (toward[0] * ux + toward[1] * uy);
+    if (along <= 0) against -= along;
+    else if (x < 0) left += along;
+    else if (x > 0) right += along;
+    else middle += along;
+  }
+  return { against, left, right, middle };
+}
+
+/** Pull of the tethers against the direction of their parts, N; negative where they help the slide. */
 export function tetherPull(
-  sliding: SlidingTerms,
+  { terms, right, left }: SlidingTerms,
   wind: SlidingWind,
   pressure: number,
-  ux: number,
-  uy: number,
+  parts: TetherParts,
 ): number {
-  const { terms, right, left } = sliding;
-  const { anchors } = terms.holding;
-  const { wind: factor, anchor: scale } = terms.combination;
-  let needLeft = -1;
-  let needRight = -1;
-  let pull = 0;
-  for (const anchor of anchors) {
-    const along = anchor.toward[0] * ux + anchor.toward[1] * uy;
-    if (along <= 0) {
-      pull -= scale * anchor.pull * along;
-      continue;
-    }
-    if (needLeft < 0) {
-      needLeft = needOf(right, factor, pressure * wind.turnRight);
-      needRight = needOf(left, factor, pressure * wind.turnLeft);
-    }
-    const need = anchor.x < 0 ? needLeft : anchor.x > 0 ? needRight : Math.max(needLeft, needRight);
-    pull -= need * scale * anchor.pull * along;
-  }
-  return pull;
+  const factor = terms.combination.wind;
+  if (parts.left + parts.right + parts.middle === 0) return parts.against;
+  const needLeft = needOf(right, factor, pressure * wind.turnRight);
+  const needRight = needOf(left, factor, pressure * wind.turnLeft);
+  const along = needLeft * parts.left + needRight * parts.right;
+  return parts.against - along - Math.max(needLeft, needRight) * parts.middle;
 }
 
 /** Demand and resistance of sliding at a pressure K_d q_h, Pa; `turned` as in `slopeAgainst`. */
@@ -184,7 +191,7 @@ export function slideAt(
   const contact = contactForce.evaluate(terms.deadNormal, factor, pressure * wind.fz);
   const tether =
     terms.sideways && demand > 0
-      ? tetherPull(sliding, wind, pressure, hx / demand, hy / demand)
+      ? tetherPull(sliding, wind, pressure, tetherParts(terms, hx / demand, hy / demand))
       : 0;
   const resistance = slidingResistance.evaluate(terms.holding.friction, contact, tether);
   return { demand, contact, tether, resistance };

@@ -2,7 +2,7 @@ import type { System } from "@hoopstay/core";
 import { evaluate, makeReview, type ReviewMeta, resultOf, workingOfCase } from "@hoopstay/house";
 import { loadInputs } from "../read/load-inputs.ts";
 import { showAnswer } from "../show/answer.ts";
-import { writeWhole } from "../write-whole.ts";
+import { refuseInput, writeWhole } from "../write-whole.ts";
 
 declare const __VERSION__: string;
 
@@ -25,12 +25,13 @@ export async function check(
   siteFile: string,
   options: CheckOptions,
 ): Promise<Outcome> {
+  if (options.report !== undefined) refuseInput(options.report, [houseFile, siteFile]);
   const { house, site, rows, digest, date } = loadInputs(houseFile, siteFile);
   const meta: ReviewMeta = { version: __VERSION__, digest, date, inputs: rows };
   const evaluation = evaluate(house, site);
-  const detail = options.case ? workingOfCase(evaluation, options.case) : undefined;
+  const detail = options.case !== undefined ? workingOfCase(evaluation, options.case) : undefined;
   const review = makeReview(evaluation, meta, { full: options.report !== undefined });
-  if (options.report) {
+  if (options.report !== undefined) {
     const { renderReport } = await import("@hoopstay/report");
     const { html } = renderReport(review, {
       system: options.units,

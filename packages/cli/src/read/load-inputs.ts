@@ -2,6 +2,8 @@ import { createHash } from "node:crypto";
 import { type Complaint, Refusal } from "@hoopstay/core";
 import {
   type House,
+  type HouseInput,
+  houseComplaints,
   houseSchema,
   type InputRow,
   inputRows,
@@ -42,6 +44,7 @@ interface ReadFile<Model> {
   readonly rows: readonly InputRow[];
   readonly text: string;
   readonly value: unknown;
+  readonly document?: ParsedDocument;
 }
 
 function readOne<Input, Model>(
@@ -57,17 +60,18 @@ function readOne<Input, Model>(
     const { value } = document;
     const parsed = schema.safeParse(value);
     if (!parsed.success) {
-      complaints.push(...placed(schemaComplaints(parsed.error.issues, value), file, document));
+      const found = schemaComplaints(parsed.error.issues, value);
+      for (const one of placed(found, file, document)) complaints.push(one);
       return { rows: [], text, value };
     }
     const found: PathComplaint[] = [];
     const made = model(parsed.data, found);
     complaints.push(...placed(found, file, document));
     const rows = inputRows(kind, parsed.data);
-    return made === undefined ? { rows, text, value } : { model: made, rows, text, value };
+    return { ...(made === undefined ? {} : { model: made }), rows, text, value, document };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    complaints.push(...error.complaints);
+    for (const one of error.complaints) complaints.push(one);
     return { rows: [], text: "", value: undefined };
   }
 }
@@ -79,11 +83,16 @@ type SafeParse<Input> =
 /** Both files, read, checked and turned into models; every complaint about either at once. */
 export function loadInputs(houseFile: string, siteFile: string): Inputs {
   const complaints: Complaint[] = [];
-  const house = readOne(houseFile, "house", houseSchema, readHouseModel, complaints);
+  const houseModel = (input: HouseInput, found: PathComplaint[]): House | undefined => {
+    found.push(...houseComplaints(input));
+    return readHouseModel(input, found);
+  };
+  const house = readOne(houseFile, "house", houseSchema, houseModel, complaints);
   const site = readOne(siteFile, "site", siteSchema, readSiteModel, complaints);
-  if (house.model && site.model) {
+  if (house.model && site.model && site.document) {
     const unknown = nowComplaint(house.model, site.model);
-    if (unknown) complaints.push({ ...unknown, file: siteFile, key: "now" });
+    if (unknown)
+      complaints.push(...placed([{ ...unknown, path: ["now"] }], siteFile, site.document));
   }
   if (complaints.length > 0 || !house.model || !site.model) throw new Refusal(complaints);
   const digest = createHash("sha256")

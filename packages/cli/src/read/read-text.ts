@@ -45,7 +45,13 @@ export function readText(file: string): string {
     );
   }
   if (bytes.length > largest) {
-    refuse("file-too-large", file, "more than 1 MB", "a file below 1 MB", "Is this the right file?");
+    refuse(
+      "file-too-large",
+      file,
+      "more than 1 MB",
+      "a file below 1 MB",
+      "Is this the right file?",
+    );
   }
   try {
     const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);

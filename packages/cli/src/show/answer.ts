@@ -4,9 +4,9 @@ import {
   plain,
   type Review,
   type StateSummary,
+  type System,
   showMeasured,
   showWords,
-  type System,
 } from "@hoopstay/core";
 import { visible } from "./visible.ts";
 
@@ -76,7 +76,7 @@ export function showAnswer(review: Review, system: System, reportPath?: string):
       return `  ${check.words.padEnd(32)}${ratio}${speed}${check.governs.id}`;
     }),
     wrap(
-      "Not a sealed design: consult a licensed engineer; local code first. Not checked: strength of the frame, hold of the ground, snow, ice; the report lists all.",
+      "Not a sealed design: consult a licensed engineer; local code first. Strength of the frame, hold of the ground, snow: not checked. The report tells all.",
       "  ",
     ),
   ];

@@ -15,7 +15,10 @@ export const refusalCodes = {
   "not-positive": { exit: 2, meaning: "a size that must be above zero is zero or negative" },
   "out-of-range": { exit: 2, meaning: "a value lies outside what is possible" },
   "sizes-disagree": { exit: 2, meaning: "two entries contradict each other" },
-  "gauge-without-table": { exit: 2, meaning: "a gauge is given without the gauge table it is from" },
+  "gauge-without-table": {
+    exit: 2,
+    meaning: "a gauge is given without the gauge table it is from",
+  },
   "size-unknown": { exit: 2, meaning: "a catalogue size is not known" },
   "speed-without-basis": { exit: 2, meaning: "a wind speed does not say what kind of speed it is" },
   "yaml-broken": { exit: 2, meaning: "the file is not well-formed YAML or JSON" },

@@ -1,6 +1,6 @@
 import type { Measure } from "../formula/formula.ts";
-import { show } from "../quantity/show.ts";
 import type { System } from "../quantity/dimension.ts";
+import { show } from "../quantity/show.ts";
 
 /** A number in a sentence or a table, in SI, shown in the reader's units. */
 export interface Measured {

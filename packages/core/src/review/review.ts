@@ -147,7 +147,11 @@ export interface Review {
   readonly takeOff: {
     readonly rows: readonly TakeOffRow[];
     readonly measured: boolean;
-    readonly totals: readonly { readonly words: string; readonly weight: number; readonly place: readonly [number, number, number] }[];
+    readonly totals: readonly {
+      readonly words: string;
+      readonly weight: number;
+      readonly place: readonly [number, number, number];
+    }[];
   };
   readonly findings: readonly string[];
   readonly cautions: readonly string[];
@@ -158,4 +162,3 @@ export interface Review {
   readonly drawings: Drawings;
   readonly citations: readonly Citation[];
 }
-

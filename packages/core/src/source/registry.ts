@@ -20,7 +20,8 @@ export const sources = {
     publisher: "American Society of Civil Engineers",
   },
   "bnbc-2020": {
-    title: "Bangladesh National Building Code, Part 6 Chapter 2 (reprints the ASCE 7-05 wind tables)",
+    title:
+      "Bangladesh National Building Code, Part 6 Chapter 2 (reprints the ASCE 7-05 wind tables)",
     edition: "2020",
     publisher: "Housing and Building Research Institute, Dhaka",
   },
@@ -100,7 +101,8 @@ export const sources = {
     publisher: "USDA Forest Products Laboratory",
   },
   "hud-densities": {
-    title: "Table of densities of building materials (as in the Residential Structural Design Guide)",
+    title:
+      "Table of densities of building materials (as in the Residential Structural Design Guide)",
     edition: "reprint",
     publisher: "public reprint",
   },
@@ -110,7 +112,8 @@ export const sources = {
     publisher: "Naval Sea Systems Command",
   },
   statics: {
-    title: "Elementary statics and geometry, derived in the design notes and tested against integration",
+    title:
+      "Elementary statics and geometry, derived in the design notes and tested against integration",
     edition: "derived",
     publisher: "hoopstay",
   },
@@ -125,7 +128,8 @@ export const sources = {
     publisher: "none",
   },
   "uk-section-lists": {
-    title: "Section property lists of hollow sections to EN 10219 and EN 10210 (CFSHS, CFCHS, HFSHS, HFCHS)",
+    title:
+      "Section property lists of hollow sections to EN 10219 and EN 10210 (CFSHS, CFCHS, HFSHS, HFCHS)",
     edition: "open data files, undated",
     publisher: "public data files of the UK section tables",
   },
@@ -135,7 +139,8 @@ export const sources = {
     publisher: "ASTM International",
   },
   "astm-a6": {
-    title: "General Requirements for Rolled Structural Steel Bars, Plates, Shapes, and Sheet Piling",
+    title:
+      "General Requirements for Rolled Structural Steel Bars, Plates, Shapes, and Sheet Piling",
     edition: "ASTM A6/A6M-19",
     publisher: "ASTM International",
   },

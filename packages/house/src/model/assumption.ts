@@ -10,7 +10,13 @@ export class Assumptions {
   readonly list: Assumption[] = [];
 
   /** The given value, or the assumed one with a line about it. */
-  take<Value>(given: Value | undefined, assumed: Value, key: string, used: string, why: string): Value {
+  take<Value>(
+    given: Value | undefined,
+    assumed: Value,
+    key: string,
+    used: string,
+    why: string,
+  ): Value {
     if (given !== undefined) return given;
     this.list.push({ key, used, why });
     return assumed;

@@ -22,7 +22,14 @@ export function envelopeParts(
 ): Part[] {
   const parts: Part[] = [];
   const { span, length } = shape.lines;
-  const board = (key: string, what: string, given: BoardInput, count: number, each: number, place: Place) => {
+  const board = (
+    key: string,
+    what: string,
+    given: BoardInput,
+    count: number,
+    each: number,
+    place: Place,
+  ) => {
     const kind = assumed.take(
       given.wood,
       "spruce-pine-fir",
@@ -51,6 +58,7 @@ export function envelopeParts(
     shell.hoopLine;
   parts.push({
     kind: "unit",
+    belongs: "film",
     what: "film",
     count: 1,
     amount: area,
@@ -65,7 +73,13 @@ export function envelopeParts(
 /** Weight of film by area, N/m2. */
 function filmWeight(input: HouseInput, assumed: Assumptions): number {
   if (input.film?.mass) return input.film.mass.value * gravity;
-  const layers = assumed.take(input.film?.layers, 1, "film.layers", "1 layer", "safe side: lightest");
+  const layers = assumed.take(
+    input.film?.layers,
+    1,
+    "film.layers",
+    "1 layer",
+    "safe side: lightest",
+  );
   const thickness = assumed.take(
     input.film?.thickness?.value,
     0.006 * 0.0254,
@@ -97,6 +111,7 @@ export function endWallParts(
     const unit = cladding * gravity;
     parts.push({
       kind: "unit",
+      belongs: end,
       what: `end cladding, ${end}`,
       count: 1,
       amount: shell.endArea,
@@ -107,13 +122,27 @@ export function endWallParts(
     });
     if (wall?.framing) {
       const { value } = wall.framing.weight;
-      parts.push({ kind: "lump", what: `end framing, ${end}`, low: value, high: 1.1 * value, ...place });
+      parts.push({
+        kind: "lump",
+        belongs: end,
+        what: `end framing, ${end}`,
+        low: value,
+        high: 1.1 * value,
+        ...place,
+      });
     }
     for (const door of wall?.doors ?? []) {
       if (!door.weight) continue;
       const { value } = door.weight;
       const what = `${door.name ?? "door"}, ${end}`;
-      parts.push({ kind: "lump", what, low: value, high: 1.1 * value, ...at(0, y, door.height.value / 2) });
+      parts.push({
+        kind: "lump",
+        belongs: end,
+        what,
+        low: value,
+        high: 1.1 * value,
+        ...at(0, y, door.height.value / 2),
+      });
     }
   }
   return parts;

@@ -55,8 +55,6 @@ export function obstaclesOf(input: HouseInput, complaints: PathComplaint[]): Obs
       });
     }
     const { x, y, z } = placeOf(bin.at);
-    return [
-      { x, y, z, areaAcross: area(bin.side_face), areaAlong: area(bin.end_face), outside },
-    ];
+    return [{ x, y, z, areaAcross: area(bin.side_face), areaAlong: area(bin.end_face), outside }];
   });
 }

@@ -51,8 +51,8 @@ export function frameParts(
   const stubLength = input.stubs.length.value;
   bar("stubs", stub, 2 * lines.hoopCount, stubLength, at(0, 0, rail.depth + stubLength / 2), false);
   bar("rails", rail.tube, 2, rail.length, at(0, 0, rail.depth / 2));
-  bar("noses, front", rail.tube, 2, rail.noseFront, noseAt(rail, 1), false);
-  bar("noses, back", rail.tube, 2, rail.noseBack, noseAt(rail, -1), false);
+  bar("noses, front", rail.tube, 2, rail.noseFront, noseAt(rail, 1));
+  bar("noses, back", rail.tube, 2, rail.noseBack, noseAt(rail, -1));
   const splices = input.rails.splices;
   if (splices) {
     const plate: Tube = {
@@ -60,7 +60,14 @@ export function frameParts(
       width: splices.width.value,
       thickness: splices.thickness.value,
     };
-    bar("splice plates", plate, splices.count, splices.length.value, at(0, 0, rail.depth / 2), false);
+    bar(
+      "splice plates",
+      plate,
+      splices.count,
+      splices.length.value,
+      at(0, 0, rail.depth / 2),
+      false,
+    );
   }
   const low = at(0, 0, rail.depth / 2);
   const { cross_members: cross, corner_braces: corners, drawbar } = input;
@@ -71,7 +78,13 @@ export function frameParts(
   }
   if (drawbar) {
     const end = drawbar.end === "front" ? rail.front : -rail.back;
-    bar("drawbar", read("drawbar", drawbar.tube), 1, drawbar.length.value, at(0, end, low.z), false);
+    bar(
+      "drawbar",
+      read("drawbar", drawbar.tube),
+      1,
+      drawbar.length.value,
+      at(0, end, low.z),
+    );
   }
   if (input.ridge) {
     const crown = at(0, 0, lines.springing + lines.rise);
@@ -116,7 +129,13 @@ export function frameParts(
     if (!pipe?.pipe) continue;
     const tube = tubeModel(pipe.pipe, ["roll_up_sides", side, "pipe"], complaints);
     const x = ((side === "right" ? 1 : -1) * lines.span) / 2;
-    bar(`roll-up pipe, ${side}`, tube, 1, pipe.length.value, at(x, 0, rail.depth + shoulder), false);
+    bar(
+      `roll-up pipe, ${side}`,
+      tube,
+      1,
+      pipe.length.value,
+      at(x, 0, rail.depth + shoulder),
+    );
   }
   parts.push({ kind: "share", what: "bolts, clamps, weld metal", low: 0, high: 0.03 });
   assumed.list.push({

@@ -66,7 +66,11 @@ export interface House {
   readonly onlyGivenStates: boolean;
   readonly anchors: readonly FittedAnchor[];
   readonly ballast: readonly Ballast[];
-  readonly measured: { readonly low: number; readonly high: number; readonly at: Place | null } | null;
+  readonly measured: {
+    readonly low: number;
+    readonly high: number;
+    readonly at: Place | null;
+  } | null;
   readonly assumptions: readonly Assumption[];
   readonly findings: readonly string[];
 }

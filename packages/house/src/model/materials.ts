@@ -1,4 +1,4 @@
-import { cite, formula, judged } from "@hoopstay/core";
+import { type Citation, cite, formula, judged } from "@hoopstay/core";
 
 /** Oven-dry specific gravity by kind of wood. */
 export const woodGravity = {
@@ -7,12 +7,12 @@ export const woodGravity = {
   "douglas-fir-larch": 0.5,
   "hem-fir": 0.43,
 } as const;
-export const woodGravityCitation = cite("hud-densities", "wood, by species group", "read");
+const woodGravityCitation = cite("hud-densities", "wood, by species group", "read");
 
 /** Weight density of water, N/m3, from 62.4 lb/ft3. */
 const water = (62.4 * 0.45359237 * 9.80665) / 0.3048 ** 3;
 
-export const woodWeight = formula({
+const woodWeight = formula({
   id: "wood-weight",
   symbol: "gamma_w",
   name: "weight density of wood at a moisture content (N/m3)",
@@ -28,9 +28,9 @@ export const woodWeight = formula({
     density * (gravity / (1 + 0.009 * gravity * moisture)) * (1 + moisture / 100),
 });
 
-export const dryMoisture = 12;
-export const wetMoisture = 30;
-export const moistureCitation = judged(
+const dryMoisture = 12;
+const wetMoisture = 30;
+const moistureCitation = judged(
   "boards outdoors: 12 % in the low weight, 30 % (fibre saturation) in the high one",
 );
 
@@ -42,5 +42,19 @@ export const woodDensities = (kind: keyof typeof woodGravity): { low: number; hi
 
 /** Weight density of polyethylene film, N/m3 (0.92 g/cm3). */
 export const filmDensity = 920 * 9.80665;
-export const filmDensityCitation = cite("common-practice", "polyethylene film, 0.92 g/cm3", "memory");
+const filmDensityCitation = cite(
+  "common-practice",
+  "polyethylene film, 0.92 g/cm3",
+  "memory",
+);
 export const gravity = 9.80665;
+
+/** Where the weights of the take-off come from. */
+export const takeOffCitations: readonly Citation[] = [
+  woodWeight.citation,
+  woodGravityCitation,
+  moistureCitation,
+  filmDensityCitation,
+  cite("astm-a500", "wall tolerance 10 %", "memory"),
+  cite("astm-a123", "table 1, zinc of galvanised tube in the high weight", "second-hand"),
+];

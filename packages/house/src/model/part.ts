@@ -17,8 +17,11 @@ export interface BarPart extends Place {
   readonly frame: boolean;
 }
 
+/** What goes with an end wall that is missing, or with the film: it holds nothing down then. */
+export type Belongs = "front" | "back" | "film";
+
 /** Something known by a weight per unit: boards by length, film and cladding by area. N, low high. */
-export interface UnitPart extends Place {
+interface UnitPart extends Place {
   readonly kind: "unit";
   readonly what: string;
   readonly count: number;
@@ -27,18 +30,20 @@ export interface UnitPart extends Place {
   readonly unit: "length" | "area";
   readonly low: number;
   readonly high: number;
+  readonly belongs?: Belongs;
 }
 
 /** Something known by its whole weight, N. */
-export interface LumpPart extends Place {
+interface LumpPart extends Place {
   readonly kind: "lump";
   readonly what: string;
+  readonly belongs?: Belongs;
   readonly low: number;
   readonly high: number;
 }
 
 /** A share of all bars before it, for bolts, clamps and weld metal. */
-export interface SharePart {
+interface SharePart {
   readonly kind: "share";
   readonly what: string;
   readonly low: number;

@@ -4,15 +4,17 @@ import type { PathComplaint } from "../read/complaints.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
 import { anchorsOf, ballastOf } from "./anchors.ts";
 import { Assumptions } from "./assumption.ts";
-import type { House, Opening, Rail } from "./house-model.ts";
-import { fittingParts, obstaclesOf } from "./fittings.ts";
 import { endWallParts, envelopeParts } from "./envelope-parts.ts";
+import { fittingParts, obstaclesOf } from "./fittings.ts";
 import { frameParts } from "./frame-parts.ts";
+import type { House, Opening, Rail } from "./house-model.ts";
 import { shapeOf } from "./shape.ts";
 import { tubeModel } from "./tube-model.ts";
 
-const widthOf = (tube: Tube): number => (tube.kind === "rectangular" ? tube.width : diameterOf(tube));
-const depthOf = (tube: Tube): number => (tube.kind === "rectangular" ? tube.depth : diameterOf(tube));
+const widthOf = (tube: Tube): number =>
+  tube.kind === "rectangular" ? tube.width : diameterOf(tube);
+const depthOf = (tube: Tube): number =>
+  tube.kind === "rectangular" ? tube.depth : diameterOf(tube);
 const diameterOf = (tube: Tube): number => (tube.kind === "round" ? tube.outside : 0);
 
 /**
@@ -73,7 +75,13 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
         "safe side: a wall that can come off or blow out is checked as missing",
       ),
     ),
-    filmRemovable: input.film?.removable ?? true,
+    filmRemovable: assumed.take(
+      input.film?.removable,
+      true,
+      "film.removable",
+      "yes: the bare frame is checked",
+      "a state more; it can only lower the answer",
+    ),
     givenStates: (input.states ?? []).map(({ id, words, openings, missing }) => ({
       id,
       words,
@@ -98,12 +106,7 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
 
 const gapReason = "mean gap unknown; judgement, it only decides the enclosure class";
 
-function railOf(
-  input: HouseInput,
-  tube: Tube,
-  houseLength: number,
-  assumed: Assumptions,
-): Rail {
+function railOf(input: HouseInput, tube: Tube, houseLength: number, assumed: Assumptions): Rail {
   const length = assumed.take(
     input.rails.length?.value,
     houseLength,
@@ -154,7 +157,11 @@ function measuredOf(input: HouseInput): House["measured"] {
     low: given.total.value,
     high: given.high?.value ?? given.total.value,
     at: place
-      ? { x: place.across?.value ?? 0, y: place.along?.value ?? 0, z: place.up?.value ?? Number.NaN }
+      ? {
+          x: place.across?.value ?? 0,
+          y: place.along?.value ?? 0,
+          z: place.up?.value ?? Number.NaN,
+        }
       : null,
   };
 }

@@ -88,6 +88,14 @@ export function readSiteModel(input: SiteInput, complaints: PathComplaint[]): Si
     "ASD",
     "both are printed; this one gives the verdict",
   );
+  if (!input.elevation) {
+    const why = "K_e = 1 at any height: safe side above the sea";
+    assumed.list.push({ key: "elevation", used: "sea level", why });
+  }
+  if (!input.hill) {
+    const why = "no hill entered; on or near a visible hill enter it: the wind is stronger there";
+    assumed.list.push({ key: "hill", used: "no hill", why });
+  }
   const now = assumed.take(input.now, "shut", "now", "shut", "the state it stands in now");
   if (!wind.basis || complaints.length > 0) return undefined;
   const { hill } = input;
@@ -174,7 +182,7 @@ function frictionOf(input: SiteInput, assumed: Assumptions): { value: number; ci
     return { value: 0, citation: judged("on mud or ice no friction is counted") };
   }
   const dry = bareSoil[kind];
-  const wet = ground?.wet ?? true;
+  const wet = assumed.take(ground?.wet, true, "ground.wet", "wet", "safe side: 0.15 at most");
   if (dry !== undefined && !wet) {
     return { value: dry, citation: cite("navfac-dm-7.02", `steel on ${kind}`, "read") };
   }

@@ -1,10 +1,4 @@
-import {
-  findSize,
-  nearestSizes,
-  type Tube,
-  tubeOfSize,
-  wallOfGauge,
-} from "@hoopstay/section";
+import { findSize, nearestSizes, type Tube, tubeOfSize, wallOfGauge } from "@hoopstay/section";
 import type { Path, PathComplaint } from "../read/complaints.ts";
 import { type TubeInput, tubeStandards } from "../schema/tube.ts";
 
@@ -88,7 +82,8 @@ function wallModel(input: TubeInput, path: Path, complaints: PathComplaint[]): n
       path: [...path, "gauge"],
       code: "gauge-without-table",
       given,
-      expected: "gauge_table beside it: birmingham, manufacturers-standard, galvanized-sheet, us-standard",
+      expected:
+        "gauge_table beside it: birmingham, manufacturers-standard, galvanized-sheet, us-standard",
       mend: "The tables differ (14 gauge: 0.083, 0.0747, 0.0785 in). Give the table, or the wall in inches.",
     });
     return undefined;

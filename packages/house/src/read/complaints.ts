@@ -1,5 +1,5 @@
-import { type Complaint, type Dimension, readQuantity, type RefusalCode } from "@hoopstay/core";
-import type { z } from "zod";
+import { type Complaint, type Dimension, type RefusalCode, readQuantity } from "@hoopstay/core";
+import type * as z from "zod";
 import { type FieldComplaint, keysMark, quantityMark } from "../schema/field.ts";
 import { nearest } from "./nearest.ts";
 
@@ -86,7 +86,8 @@ function otherComplaint(issue: z.core.$ZodIssue, given: unknown): PathComplaint 
   if (issue.code === "too_small" || issue.code === "too_big") {
     const tooSmall = issue.code === "too_small";
     const bound = tooSmall ? `at least ${issue.minimum}` : `at most ${issue.maximum}`;
-    const code = tooSmall && typeof given === "number" && given <= 0 ? "not-positive" : "out-of-range";
+    const code =
+      tooSmall && typeof given === "number" && given <= 0 ? "not-positive" : "out-of-range";
     return { ...base, code, expected: bound, mend: "Correct the value." };
   }
   if (issue.code === "invalid_union") {
@@ -105,6 +106,7 @@ function otherComplaint(issue: z.core.$ZodIssue, given: unknown): PathComplaint 
     array: "a list, each entry after a dash",
     string: "text",
   };
-  const expected = issue.code === "invalid_type" ? (kinds[issue.expected] ?? issue.expected) : issue.message;
+  const expected =
+    issue.code === "invalid_type" ? (kinds[issue.expected] ?? issue.expected) : issue.message;
   return { ...base, code: "wrong-kind", expected, mend: `Write ${expected} here.` };
 }

@@ -1,6 +1,9 @@
-import { z } from "zod";
+import * as z from "zod";
 
-const speed = z.number().nullable().meta({ description: "m/s; null where this check sets no limit" });
+const speed = z
+  .number()
+  .nullable()
+  .meta({ description: "m/s; null where this check sets no limit" });
 const ratio = z
   .number()
   .nullable()
@@ -43,7 +46,9 @@ const windCase = z.strictObject({
   inside_coefficient: z.number(),
   twist: z.int(),
   components: components.meta({ description: "N and N m at the map speed, z up, right-handed" }),
-  held: z.array(held).meta({ description: "empty for cases 2 and 4: no single check feels torsion" }),
+  held: z
+    .array(held)
+    .meta({ description: "empty for cases 2 and 4: no single check feels torsion" }),
 });
 
 /** What `--json` prints: every case and every check, in SI. */
@@ -96,7 +101,13 @@ export const resultSchema = z.strictObject({
             }),
           ),
           least_load: z.array(
-            z.strictObject({ check: z.string(), load: z.string(), demand: z.number(), resistance: z.number(), ratio }),
+            z.strictObject({
+              check: z.string(),
+              load: z.string(),
+              demand: z.number(),
+              resistance: z.number(),
+              ratio,
+            }),
           ),
         }),
       ),

@@ -58,9 +58,9 @@ function caseResult(
 }
 
 function casesOf(evaluation: Evaluation, set: LoadSet, letter: string): CaseResult[] {
-  const { shell, holds } = evaluation;
+  const { shell } = evaluation;
   const single = set.table.cases.map((_, index) => {
-    const held = holds.flatMap(({ id, terms }) =>
+    const held = set.holds.flatMap(({ id, terms }) =>
       combinations.map((combination) => {
         const found = allOutcomes(terms[combination.id], set.table, index);
         const checks = checkIds.map((check) => {

@@ -8,12 +8,12 @@ import {
   leastLoads,
   type PressureFactors,
   pressureFactors,
+  type RoofSets,
+  roofSetsOf,
   type Shell,
   shellOf,
   singleCheckCases,
   type WindBody,
-  roofSetsOf,
-  type RoofSets,
   type WindSurfaces,
   windSurfaces,
 } from "@hoopstay/load";
@@ -24,11 +24,12 @@ import {
   type Governing,
   governingChecks,
 } from "@hoopstay/stability";
-import type { House } from "../model/house-model.ts";
 import { frameBars } from "../model/frame-parts.ts";
+import type { House } from "../model/house-model.ts";
+import type { Belongs } from "../model/part.ts";
 import type { Site } from "../model/site-model.ts";
 import { grossAreas, type HouseState, statesOf } from "../state/states.ts";
-import { type TakeOff, takeOff } from "../take-off/take-off.ts";
+import { type TakeOff, takeOff, weightsOf } from "../take-off/take-off.ts";
 import { type Hold, type HoldId, holdsOf } from "./hold.ts";
 import { type LeastOutcome, leastOutcomes } from "./least-check.ts";
 
@@ -39,6 +40,8 @@ export interface LoadSet {
   readonly insideCoefficients: readonly number[];
   readonly surfaces: WindSurfaces;
   readonly table: CaseTable;
+  /** What holds the house in this arrangement: a missing wall or stripped film has no weight. */
+  readonly holds: readonly Hold[];
   /** Governing outcomes by hold and combination. */
   readonly governing: readonly {
     readonly hold: HoldId;
@@ -64,6 +67,7 @@ export interface Evaluation {
   readonly factors: PressureFactors;
   /** Design K_d q_h, Pa. */
   readonly pressure: number;
+  /** What holds the house with everything on it. */
   readonly holds: readonly Hold[];
   readonly states: readonly EvaluatedState[];
 }
@@ -74,7 +78,9 @@ export function evaluate(house: House, site: Site): Evaluation {
   const weights = takeOff(house);
   const factors = pressureFactors(site.place, shell.h);
   const pressure = factors.perSpeedSquared * site.mapSpeed * site.mapSpeed;
-  const holds = holdsOf(house, site, weights, pressure);
+  const holdsWithout = (gone: readonly Belongs[]): Hold[] =>
+    holdsOf(house, site, weightsOf(weights, gone), pressure);
+  const holds = holdsWithout([]);
   const body: WindBody = {
     shell,
     obstacles: house.obstacles,
@@ -82,7 +88,7 @@ export function evaluate(house: House, site: Site): Evaluation {
     ...(site.reading ? { reading: site.reading.reading } : {}),
   };
   const gross = grossAreas(shell);
-  const coverings = new Map<Covering, Covered>();
+  const roofs = new Map<Covering, RoofSets>();
   const sets = new Map<string, LoadSet>();
   const states = statesOf(house, shell).map((state): EvaluatedState => {
     const enclosure = state.filmOn ? enclosureOf(state.openings, gross) : null;
@@ -91,14 +97,14 @@ export function evaluate(house: House, site: Site): Evaluation {
     const key = `${covering} ${state.ends.front} ${state.ends.back} ${inside.join(" ")}`;
     let set = sets.get(key);
     if (!set) {
-      let covered = coverings.get(covering);
-      if (!covered) {
-        const roof = roofSetsOf(body, covering);
-        const least = leastOutcomes(leastLoads(shell, covering, house.obstacles), holds);
-        covered = { roof, least };
-        coverings.set(covering, covered);
+      let roof = roofs.get(covering);
+      if (!roof) {
+        roof = roofSetsOf(body, covering);
+        roofs.set(covering, roof);
       }
-      set = loadSet(body, covering, state.ends, inside, covered, holds);
+      const gone = goneIn(state);
+      const held = gone.length > 0 ? holdsWithout(gone) : holds;
+      set = loadSet(body, covering, state.ends, inside, roof, held);
       sets.set(key, set);
     }
     return { state, enclosure, set };
@@ -106,10 +112,11 @@ export function evaluate(house: House, site: Site): Evaluation {
   return { house, site, shell, body, takeOff: weights, factors, pressure, holds, states };
 }
 
-/** What every arrangement of end walls under one covering shares. */
-interface Covered {
-  readonly roof: RoofSets;
-  readonly least: readonly LeastOutcome[];
+function goneIn({ ends, filmOn }: HouseState): Belongs[] {
+  const gone: Belongs[] = filmOn ? [] : ["film"];
+  if (!ends.front) gone.push("front");
+  if (!ends.back) gone.push("back");
+  return gone;
 }
 
 function loadSet(
@@ -117,7 +124,7 @@ function loadSet(
   covering: Covering,
   ends: EndsPresent,
   insideCoefficients: readonly number[],
-  { roof, least }: Covered,
+  roof: RoofSets,
   holds: readonly Hold[],
 ): LoadSet {
   const surfaces = windSurfaces(body, covering, ends, roof);
@@ -136,8 +143,9 @@ function loadSet(
     insideCoefficients,
     surfaces,
     table,
+    holds,
     governing,
-    leastOutcomes: least,
+    leastOutcomes: leastOutcomes(leastLoads(body.shell, covering, body.obstacles), holds),
   };
 }
 

@@ -2,14 +2,15 @@ import {
   type BaseLine,
   baseLines,
   type CheckTerms,
-  checkTerms,
   type CombinationId,
+  checkTerms,
   combinations,
   type Holding,
+  type Weight,
 } from "@hoopstay/stability";
 import type { House } from "../model/house-model.ts";
 import type { Site } from "../model/site-model.ts";
-import { type TakeOff, withBallast } from "../take-off/take-off.ts";
+import { withBallast } from "../take-off/take-off.ts";
 
 /** Weight alone, or with the anchors and ballast fitted. */
 export type HoldId = "bare" | "fitted";
@@ -24,10 +25,10 @@ export interface Hold {
 }
 
 /** Weight alone, and as fitted where anything is fitted. */
-export function holdsOf(house: House, site: Site, weights: TakeOff, pressure: number): Hold[] {
+export function holdsOf(house: House, site: Site, weights: readonly [Weight, Weight], pressure: number): Hold[] {
   const hold = (id: HoldId, words: string, fitted: boolean): Hold => {
     const anchors = fitted ? house.anchors : [];
-    const estimates = [weights.low, weights.high].map((weight) =>
+    const estimates = weights.map((weight) =>
       fitted ? withBallast(weight, house) : weight,
     );
     const holdings = estimates.map(

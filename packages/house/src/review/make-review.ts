@@ -2,22 +2,22 @@ import {
   type Chapter,
   type CheckSummary,
   type Citation,
-  cite,
-  measured,
   type Measured,
+  measured,
   type Review,
-  type StateSummary,
   type InputRow as ReviewInput,
+  type StateSummary,
   type Words,
 } from "@hoopstay/core";
 import { enclosureCitations, rowChoiceCitation, type WindCase } from "@hoopstay/load";
 import {
-  checksOfCase,
   type CombinationId,
+  checksOfCase,
   combinationCitations,
   combinations,
 } from "@hoopstay/stability";
 import type { Assumption } from "../model/assumption.ts";
+import { takeOffCitations } from "../model/materials.ts";
 import type { InputRow } from "../read/input-rows.ts";
 import { withBallast } from "../take-off/take-off.ts";
 import { workingOf } from "../working/working.ts";
@@ -72,11 +72,7 @@ export function makeReview(
     answers: answers(evaluation, summaries),
     criteria: criteria(evaluation),
     states: summaries,
-    governing: places.map(({ state, governing }): CheckSummary & { state: string } => {
-      const summary = heldStates.find((one) => one.id === state.state.id) as StateSummary;
-      const check = summary.checks.find((one) => one.check === governing.check) as CheckSummary;
-      return { ...check, state: summary.words };
-    }),
+    governing: places.map((place) => governingRow(place, heldStates)),
     insideLine: insideLine(evaluation, lift),
     inputs: inputsOf(evaluation, meta.inputs),
     takeOff: takeOffOf(evaluation),
@@ -88,6 +84,34 @@ export function makeReview(
     cases: full ? casesOf(evaluation, letters) : [],
     drawings: drawingsOf(evaluation, lift.state.set, lift.governing.byRatio.caseIndex),
     citations: citationsOf(evaluation, chapters),
+  };
+}
+
+/** The worst of all states for one check: by ratio, with the lowest limits of any state. */
+function governingRow(
+  { state, governing }: GoverningPlace,
+  heldStates: readonly StateSummary[],
+): CheckSummary & { state: string } {
+  const { check } = governing;
+  const all = heldStates.map((one) => ({
+    one,
+    summary: one.checks.find((found) => found.check === check) as CheckSummary,
+  }));
+  const worst = all.find(({ one }) => one.id === state.state.id) as (typeof all)[number];
+  const lowest = (speed: (summary: CheckSummary) => number): number =>
+    Math.min(...all.map(({ summary }) => speed(summary)));
+  return {
+    ...worst.summary,
+    state: worst.one.words,
+    ratio: {
+      ASD: Math.max(...all.map(({ summary }) => summary.ratio.ASD)),
+      LRFD: Math.max(...all.map(({ summary }) => summary.ratio.LRFD)),
+    },
+    codeSpeed: {
+      ASD: lowest(({ codeSpeed }) => codeSpeed.ASD),
+      LRFD: lowest(({ codeSpeed }) => codeSpeed.LRFD),
+    },
+    workingGust: lowest(({ workingGust }) => workingGust),
   };
 }
 
@@ -118,35 +142,50 @@ function criteria({ site, factors, pressure, shell }: Evaluation): Review["crite
     { what: "Exposure", value: place.exposure },
     { what: "Mean roof height", value: measured(shell.h, "length") },
     { what: "Rise over span", value: measured(shell.riseRatio, "ratio") },
-    { what: "K_z, K_zt, K_d, K_e", value: [factors.kz, factors.kzt, factors.kd, factors.ke].map((k) => k.toFixed(3)).join(", ") },
+    {
+      what: "K_z, K_zt, K_d, K_e",
+      value: [factors.kz, factors.kzt, factors.kd, factors.ke].map((k) => k.toFixed(3)).join(", "),
+    },
     { what: "K_d q_h", value: measured(pressure, "pressure") },
     { what: "Combination of the verdict", value: site.combination },
-    { what: "Combinations printed", value: combinations.map((one) => `${one.id}: ${one.words}`).join("; ") },
+    {
+      what: "Combinations printed",
+      value: combinations.map((one) => `${one.id}: ${one.words}`).join("; "),
+    },
     { what: "Low friction", value: measured(site.friction, "ratio") },
     { what: "Allowable bearing", value: measured(site.bearing, "pressure") },
-    { what: "Quarter reading", value: site.reading ? `${site.reading.reading} only: ${site.reading.reason}` : "both, worse kept" },
+    {
+      what: "Quarter reading",
+      value: site.reading
+        ? `${site.reading.reading} only: ${site.reading.reason}`
+        : "both, worse kept",
+    },
   ];
   if (site.slope) rows.push({ what: "Ground slope", value: measured(site.slope.angle, "angle") });
   return rows;
 }
 
 function inputsOf({ house, site }: Evaluation, rows: readonly InputRow[]): ReviewInput[] {
-  const typed = rows.map(({ file, key, typed: text, used }): ReviewInput => ({
-    file,
-    key,
-    typed: text,
-    used: typeof used === "string" ? used : measureOfKey(file, key, used),
-    assumed: false,
-    why: "",
-  }));
-  const assumed = (file: "house" | "site") => ({ key, used, why }: Assumption): ReviewInput => ({
-    file,
-    key,
-    typed: "",
-    used,
-    assumed: true,
-    why,
-  });
+  const typed = rows.map(
+    ({ file, key, typed: text, used }): ReviewInput => ({
+      file,
+      key,
+      typed: text,
+      used: typeof used === "string" ? used : measureOfKey(file, key, used),
+      assumed: false,
+      why: "",
+    }),
+  );
+  const assumed =
+    (file: "house" | "site") =>
+    ({ key, used, why }: Assumption): ReviewInput => ({
+      file,
+      key,
+      typed: "",
+      used,
+      assumed: true,
+      why,
+    });
   return [
     ...typed,
     ...house.assumptions.map(assumed("house")),
@@ -155,7 +194,10 @@ function inputsOf({ house, site }: Evaluation, rows: readonly InputRow[]): Revie
 }
 
 function takeOffOf({ takeOff, house }: Evaluation): Review["takeOff"] {
-  const total = (words: string, { W, x, y, z }: { W: number; x: number; y: number; z: number }) => ({
+  const total = (
+    words: string,
+    { W, x, y, z }: { W: number; x: number; y: number; z: number },
+  ) => ({
     words,
     weight: W,
     place: [x, y, z] as const,
@@ -171,8 +213,14 @@ function takeOffOf({ takeOff, house }: Evaluation): Review["takeOff"] {
       what: item.what,
       count: item.count,
       amount: item.amount === null ? null : measured(item.amount, item.unit ?? "length"),
-      unitLow: item.unitLow === null ? null : measured(item.unitLow, item.unit === "area" ? "pressure" : "force"),
-      unitHigh: item.unitHigh === null ? null : measured(item.unitHigh, item.unit === "area" ? "pressure" : "force"),
+      unitLow:
+        item.unitLow === null
+          ? null
+          : measured(item.unitLow, item.unit === "area" ? "pressure" : "force"),
+      unitHigh:
+        item.unitHigh === null
+          ? null
+          : measured(item.unitHigh, item.unit === "area" ? "pressure" : "force"),
       per: item.unit,
       low: item.low,
       high: item.high,
@@ -184,19 +232,27 @@ function takeOffOf({ takeOff, house }: Evaluation): Review["takeOff"] {
 }
 
 function casesOf(evaluation: Evaluation, letters: ReturnType<typeof setLetters>): Review["cases"] {
-  const hold = evaluation.holds.at(-1);
-  if (!hold) return [];
   const combination: CombinationId = evaluation.site.combination;
   const rows: Review["cases"][number][] = [];
   for (const [set, letter] of letters) {
+    const hold = set.holds.at(-1);
+    if (!hold) continue;
     set.table.cases.forEach((_: WindCase, index) => {
       const checks = checksOfCase(hold.terms[combination], set.table, index);
       const [first] = checks;
       if (!first) return;
       const at = index * 7;
-      const components = Array.from(set.table.components.subarray(at, at + 6), (unit) => unit * evaluation.pressure);
+      const components = Array.from(
+        set.table.components.subarray(at, at + 6),
+        (unit) => unit * evaluation.pressure,
+      );
       const words = caseWords(letter, set, { ...first, withoutArch: false });
-      rows.push({ ...words, loadSet: letter, components, ratios: checks.map(({ ratio }) => ratio) });
+      rows.push({
+        ...words,
+        loadSet: letter,
+        components,
+        ratios: checks.map(({ ratio }) => ratio),
+      });
     });
   }
   return rows;
@@ -212,7 +268,6 @@ function citationsOf({ site }: Evaluation, chapters: readonly Chapter[]): Citati
     combinationCitations[site.combination],
     site.frictionCitation,
     site.bearingCitation,
-    cite("astm-a500", "wall tolerance 10 %", "memory"),
-    cite("astm-a123", "table 1, zinc of galvanised tube in the high weight", "second-hand"),
+    ...takeOffCitations,
   ];
 }

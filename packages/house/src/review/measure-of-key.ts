@@ -1,4 +1,4 @@
-import { type Measured, type Measure, measured } from "@hoopstay/core";
+import { type Measure, type Measured, measured } from "@hoopstay/core";
 
 const byName: readonly (readonly [RegExp, Measure])[] = [
   [/(^|\.)(weight|weight_high|empty|full|pull|total|high)$/, "force"],
@@ -10,7 +10,11 @@ const byName: readonly (readonly [RegExp, Measure])[] = [
 ];
 
 /** The value of a quantity key with what it measures, for the table of inputs. */
-export function measureOfKey(file: "house" | "site", key: string, value: number): Measured | string {
+export function measureOfKey(
+  file: "house" | "site",
+  key: string,
+  value: number,
+): Measured | string {
   if (key.endsWith(".mass")) return `${value.toPrecision(3)} kg/m2`;
   const found = byName.find(([pattern]) => pattern.test(key));
   return measured(value, found?.[1] ?? "length", file === "house" ? 4 : 3);

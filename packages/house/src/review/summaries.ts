@@ -93,8 +93,8 @@ export function stateSummary(
     .filter((one) => one.hold === hold.id && one.combination === combination)
     .reduce<{ ratio: number; check: string; load: string }>(
       (worst, { outcome, check, load }) =>
-        outcome.ratio > worst.ratio ? { ratio: outcome.ratio, check, load: load.words } : worst,
-      { ratio: 0, check: "lift", load: "none applies" },
+        outcome.ratio > worst.ratio ? { ratio: outcome.ratio, check: checkWords[check].verb, load: load.words } : worst,
+      { ratio: 0, check: "none", load: "none applies" },
     );
   const first = checks.reduce((a, b) => (b.workingGust < a.workingGust ? b : a));
   const holds = least.ratio <= 1 && checks.every((check) => check.ratio[combination] <= 1);

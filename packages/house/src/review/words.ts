@@ -48,7 +48,16 @@ export function comesFrom(windCase: WindCase): string {
   return parts.join(" and ");
 }
 
-const points = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
+const points = [
+  "north",
+  "north-east",
+  "east",
+  "south-east",
+  "south",
+  "south-west",
+  "west",
+  "north-west",
+];
 
 /** Compass side the wind comes from, where the front's bearing is known. */
 export function compassFrom({ across, along }: WindCase, frontBearing: number | null): string {

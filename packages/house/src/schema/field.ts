@@ -1,5 +1,5 @@
 import { type Dimension, type Quantity, readQuantity, spellingsOf } from "@hoopstay/core";
-import { z } from "zod";
+import * as z from "zod";
 
 /** What a custom complaint of a field carries to the door, where file and line are added. */
 export interface FieldComplaint {
@@ -24,6 +24,22 @@ const examples: Record<Dimension, string> = {
   fraction: "30 %",
 };
 
+/** Beyond these, in SI, a typing error is certain and the sums would lose their digits. */
+const greatest: Record<Dimension, number> = {
+  length: 10_000,
+  area: 1e6,
+  volume: 1e6,
+  speed: 200,
+  force: 1e8,
+  moment: 1e9,
+  "force-per-length": 1e7,
+  pressure: 1e8,
+  "mass-per-area": 1e4,
+  density: 25_000,
+  angle: Math.PI / 2 + 1e-9,
+  fraction: 1,
+};
+
 /** Begins the message of a value that should have been text with a unit; the dimension follows. */
 export const quantityMark = "quantity:";
 /** Begins the message of an unknown key; the known ones follow. */
@@ -38,7 +54,9 @@ export function quantity(dimension: Dimension, about: string, sign: Sign = "posi
     .string({ error: () => `${quantityMark}${dimension}` })
     .transform((given, context): Quantity => {
       const read = readQuantity(given, dimension);
-      const complaint = read.ok ? signComplaint(read, sign, example) : read;
+      const complaint = read.ok
+        ? (signComplaint(read, sign, example) ?? boundComplaint(read, dimension, example))
+        : read;
       if (!complaint) return { value: (read as Quantity).value, text: (read as Quantity).text };
       const { code, given: text, expected, mend } = complaint;
       context.addIssue({
@@ -63,6 +81,20 @@ function signComplaint(read: Quantity, sign: Sign, example: string): FieldCompla
     given: read.text,
     expected,
     mend: `Write the size as it is measured, for example ${example}.`,
+  };
+}
+
+function boundComplaint(
+  read: Quantity,
+  dimension: Dimension,
+  example: string,
+): FieldComplaint | null {
+  if (Math.abs(read.value) <= greatest[dimension]) return null;
+  return {
+    code: "out-of-range",
+    given: read.text,
+    expected: "a value that can be met with on a farm",
+    mend: `Check the number and its unit; ${example} is of the right kind.`,
   };
 }
 

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { count, keys, place, quantity, words, yes } from "./field.ts";
 import { tubeSchema } from "./tube.ts";
 
@@ -125,7 +125,10 @@ const opening = keys({
 });
 
 const extraState = keys({
-  id: z.string().regex(/^[a-z0-9-]+$/).meta({ description: "short name: a-z, 0-9 and -" }),
+  id: z
+    .string()
+    .regex(/^[a-z0-9-]+$/)
+    .meta({ description: "short name: a-z, 0-9 and -" }),
   words: words("the state in the owner's words"),
   openings: opening.meta({ description: "all openings in this state, gaps included" }),
   missing: z.array(z.enum(["front", "back"])).optional(),
@@ -154,7 +157,10 @@ export const houseSchema = keys({
   }),
   rails,
   cross_members: keys(bar, "tubes from rail to rail").optional(),
-  corner_braces: keys({ ...bar, length: length("length of each") }, "diagonals in the plan").optional(),
+  corner_braces: keys(
+    { ...bar, length: length("length of each") },
+    "diagonals in the plan",
+  ).optional(),
   drawbar: keys({
     tube: tubeSchema,
     length: length("length in all"),
@@ -167,7 +173,10 @@ export const houseSchema = keys({
   knee_braces: keys(placedBar, "braces from hoop to tie").optional(),
   end_braces: keys(placedBar, "diagonal braces in the end bays").optional(),
   base_boards: keys(board, "boards along both rails").optional(),
-  hip_boards: keys({ ...board, height: length("above ground") }, "boards along both hips").optional(),
+  hip_boards: keys(
+    { ...board, height: length("above ground") },
+    "boards along both hips",
+  ).optional(),
   end_rails: keys(board, "boards across both ends").optional(),
   end_walls: keys({ front: endWall.optional(), back: endWall.optional() }).optional(),
   film: keys({

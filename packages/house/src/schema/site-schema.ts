@@ -1,15 +1,37 @@
-import { z } from "zod";
+import * as z from "zod";
 import { keys, quantity, words, yes } from "./field.ts";
 
 export const compassPoints = [
-  "N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
-  "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW",
+  "N",
+  "NNE",
+  "NE",
+  "ENE",
+  "E",
+  "ESE",
+  "SE",
+  "SSE",
+  "S",
+  "SSW",
+  "SW",
+  "WSW",
+  "W",
+  "WNW",
+  "NW",
+  "NNW",
 ] as const;
 
 const compass = (about: string) => z.enum(compassPoints).meta({ description: about });
 
 export const grounds = [
-  "unknown", "grass", "clay", "silt", "silty sand", "sand", "gravel", "mud", "ice",
+  "unknown",
+  "grass",
+  "clay",
+  "silt",
+  "silty sand",
+  "sand",
+  "gravel",
+  "mud",
+  "ice",
 ] as const;
 
 export const soilClasses = ["1", "2", "3", "4A", "4B", "5"] as const;
@@ -29,10 +51,15 @@ export const siteSchema = keys({
           "design: strength-level map speed (ASCE 7-10 and later); service: older map speed; gust: a real 3-second gust at 10 m",
       })
       .optional(),
-    risk_category: z.enum(["I", "II", "III", "IV"]).meta({ description: "of a design speed" }).optional(),
+    risk_category: z
+      .enum(["I", "II", "III", "IV"])
+      .meta({ description: "of a design speed" })
+      .optional(),
   }),
   exposure: z.enum(["B", "C", "D"]).meta({ description: "C unless known otherwise" }).optional(),
-  upwind_fetch: words("for exposure B: the built-up or wooded fetch upwind, as measured").optional(),
+  upwind_fetch: words(
+    "for exposure B: the built-up or wooded fetch upwind, as measured",
+  ).optional(),
   elevation: quantity("length", "ground elevation above sea level", "any").optional(),
   hill: keys({
     shape: z.enum(["ridge", "escarpment", "hill"]),
@@ -48,7 +75,10 @@ export const siteSchema = keys({
     kind: z.enum(grounds),
     wet: yes("wet, or may be wet").optional(),
     soil_class: z.enum(soilClasses).meta({ description: "24 CFR 3285.202 class" }).optional(),
-    bearing: quantity("pressure", "allowable bearing pressure, where an engineer gave it").optional(),
+    bearing: quantity(
+      "pressure",
+      "allowable bearing pressure, where an engineer gave it",
+    ).optional(),
     friction: keys({
       low: quantity("fraction", "low friction coefficient of rail on ground", "not-negative"),
       reason: words("who says so and why"),

@@ -1,12 +1,6 @@
-import { z } from "zod";
+import { type GaugeTable, gaugeTableNames } from "@hoopstay/section";
+import * as z from "zod";
 import { keys, quantity, yes } from "./field.ts";
-
-export const gaugeTables = [
-  "birmingham",
-  "manufacturers-standard",
-  "galvanized-sheet",
-  "us-standard",
-] as const;
 
 export const tubeStandards = {
   A500: "AISC",
@@ -21,7 +15,7 @@ export const tubeStandards = {
 const wall = {
   wall: quantity("length", "nominal wall thickness").optional(),
   gauge: z.int().min(3).max(24).meta({ description: "gauge, only with gauge_table" }).optional(),
-  gauge_table: z.enum(gaugeTables).meta({ description: "the table the gauge is from" }).optional(),
+  gauge_table: z.enum(gaugeTableNames as [GaugeTable, ...GaugeTable[]]).meta({ description: "the table the gauge is from" }).optional(),
 };
 
 /**

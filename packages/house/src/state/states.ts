@@ -80,7 +80,12 @@ function arrangements(house: House): Arrangement[] {
   return list;
 }
 
-const partOf = { front: "front doors", back: "back doors", left: "left side", right: "right side" } as const;
+const partOf = {
+  front: "front doors",
+  back: "back doors",
+  left: "left side",
+  right: "right side",
+} as const;
 
 function openingsOf(house: House, shell: Shell, arrangement: Arrangement): Openings {
   const gross = grossAreas(shell);

@@ -1,7 +1,7 @@
 import { weightPerLength } from "@hoopstay/section";
 import type { Weight } from "@hoopstay/stability";
 import type { House } from "../model/house-model.ts";
-import type { Part } from "../model/part.ts";
+import type { Belongs, Part } from "../model/part.ts";
 
 /** One line of the take-off: weights in N, centre in m. */
 export interface TakeOffItem {
@@ -14,6 +14,7 @@ export interface TakeOffItem {
   readonly unitHigh: number | null;
   readonly low: number;
   readonly high: number;
+  readonly belongs: Belongs | null;
   readonly x: number;
   readonly y: number;
   readonly z: number;
@@ -31,7 +32,8 @@ function itemOf(part: Exclude<Part, { kind: "share" }>): TakeOffItem {
   const { what, x, y, z } = part;
   if (part.kind === "lump") {
     const none = { amount: null, unit: null, unitLow: null, unitHigh: null };
-    return { what, count: 1, ...none, low: part.low, high: part.high, x, y, z };
+    const belongs = part.belongs ?? null;
+    return { what, count: 1, ...none, low: part.low, high: part.high, belongs, x, y, z };
   }
   const bar = part.kind === "bar";
   const { low, high } = bar ? weightPerLength(part.tube) : part;
@@ -46,6 +48,7 @@ function itemOf(part: Exclude<Part, { kind: "share" }>): TakeOffItem {
     unitHigh: high,
     low: whole * low,
     high: whole * high,
+    belongs: bar ? null : (part.belongs ?? null),
     x,
     y,
     z,
@@ -86,6 +89,7 @@ export function takeOff(house: House): TakeOff {
       unitHigh: null,
       low: part.low * low.W,
       high: part.high * high.W,
+      belongs: null,
       x: high.x,
       y: high.y,
       z: high.z,
@@ -119,4 +123,15 @@ export function withBallast(weight: Weight, house: House): Weight {
     W = sum;
   }
   return { name: weight.name, W, x, y, z };
+}
+
+/**
+ * The weights of a state. What belongs to a missing end wall or to stripped film holds nothing down:
+ * it leaves the low weight and stays in the high one. A measured weight is whole in every state.
+ */
+export function weightsOf(takenOff: TakeOff, gone: readonly Belongs[]): [Weight, Weight] {
+  const { items, low, high, measured } = takenOff;
+  if (measured || gone.length === 0) return [low, high];
+  const left = items.filter(({ belongs }) => belongs === null || !gone.includes(belongs));
+  return [centreOf(left, "low"), high];
 }

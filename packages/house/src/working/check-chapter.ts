@@ -15,8 +15,8 @@ import {
   contactForce,
   demandOf,
   type HoldingTerms,
-  lineTerms,
   linearLimit,
+  lineTerms,
   overturning,
   resistanceOf,
   slidingDemand,
@@ -42,7 +42,7 @@ export interface CheckSubject {
   readonly along: ParentWork | null;
 }
 
-export interface Components {
+interface Components {
   readonly fx: number;
   readonly fy: number;
   readonly fz: number;
@@ -78,7 +78,12 @@ function components(evaluation: Evaluation, subject: CheckSubject, chapter: Chap
   const { fy: insideY, mx: insideX } = set.surfaces.inside;
   const work = (symbol: string, inputs: readonly [number, number, number, number, number]) =>
     chapter.work(symbol.startsWith("M") ? momentComponent : caseComponent, inputs, { symbol });
-  const lift = chapter.work(insideUplift, [inside, pressure, shell.b, set.covering === "bare" ? 0 : shell.L]);
+  const lift = chapter.work(insideUplift, [
+    inside,
+    pressure,
+    shell.b,
+    set.covering === "bare" ? 0 : shell.L,
+  ]);
   const fx = work("F_x", [share, sa * a.drag, 0, 0, 0]);
   const fxNoArch = outcome.withoutArch
     ? work("F_x,walls", [share, sa * (a.drag - a.archDrag), 0, 0, 0])
@@ -176,7 +181,9 @@ function leverSteps(
       found.fz,
       distance,
     ];
-    wind = chapter.work({ ...overturning, name: "wind moment about the base line" }, inputs, { symbol: "M" });
+    wind = chapter.work({ ...overturning, name: "wind moment about the base line" }, inputs, {
+      symbol: "M",
+    });
     about = lineTerms(terms, outcome.line);
     const list = [
       ["R_D", "factored weight times its arm", about.weightMoment],
@@ -186,12 +193,24 @@ function leverSteps(
       chapter.work(constant("arm", symbol, name, value, "moment", derived("force times arm")), []);
     }
   }
-  const demand = chapter.work({ ...demandOf, measure }, [combination.wind, wind, about.slopeMoment]);
-  const resistance = chapter.work({ ...resistanceOf, measure }, [about.weightMoment, about.anchorMoment]);
+  const demand = chapter.work({ ...demandOf, measure }, [
+    combination.wind,
+    wind,
+    about.slopeMoment,
+  ]);
+  const resistance = chapter.work({ ...resistanceOf, measure }, [
+    about.weightMoment,
+    about.anchorMoment,
+  ]);
   if (resistance > 0) chapter.work(utilization, [demand, resistance]);
   if (wind > 0 && resistance - about.slopeMoment >= 0) {
     const perPressure = wind / evaluation.pressure;
-    const limit = chapter.work(linearLimit, [resistance, about.slopeMoment, combination.wind, perPressure]);
+    const limit = chapter.work(linearLimit, [
+      resistance,
+      about.slopeMoment,
+      combination.wind,
+      perPressure,
+    ]);
     speedSteps(evaluation, chapter, combination, limit);
   }
 }
@@ -214,11 +233,20 @@ function slideSteps(
   };
   const [sx, sy] = slopeAgainst(terms, unit.fx, unit.fy);
   const demand = chapter.work(slidingDemand, [combination.wind, found.fxNoArch, found.fy, sx, sy], {
-    note: outcome.withoutArch ? "walls and ends only: roof suction may not relieve drag" : "all surfaces",
+    note: outcome.withoutArch
+      ? "walls and ends only: roof suction may not relieve drag"
+      : "all surfaces",
   });
   const contact = chapter.work(contactForce, [terms.deadNormal, combination.wind, found.fz]);
   const { tether } = worstSlideAt(sliding, unit, q);
-  const pull = constant("tether", "T_h", "tethers along the slide", tether, "force", derived("projection"));
+  const pull = constant(
+    "tether",
+    "T_h",
+    "tethers along the slide",
+    tether,
+    "force",
+    derived("projection"),
+  );
   chapter.work(pull, []);
   const { friction } = terms.holding;
   const resistance = chapter.work(slidingResistance, [friction, contact, tether]);
@@ -227,7 +255,14 @@ function slideSteps(
   if (terms.sideways || sx * unit.fy !== sy * unit.fx || h + friction * unit.fz <= 0) {
     if (!Number.isFinite(outcome.limit)) return;
     const name = "K_d q_h at which it begins to slide, found by search";
-    const searched = constant("searched", "q_c", name, outcome.limit, "pressure", derived("first failure"));
+    const searched = constant(
+      "searched",
+      "q_c",
+      name,
+      outcome.limit,
+      "pressure",
+      derived("first failure"),
+    );
     speedSteps(evaluation, chapter, combination, chapter.work(searched, []));
     return;
   }

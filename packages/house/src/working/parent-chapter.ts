@@ -113,7 +113,10 @@ class Sums {
       const measure = measures[kind];
       const list = terms.map((term) => ({ symbol: term.symbol, name: "", measure }));
       const formula = sumOf(`sum-${kind}`, symbol, name, measure, list, derived("sum"));
-      return this.chapter.work(formula, terms.map((term) => term.value));
+      return this.chapter.work(
+        formula,
+        terms.map((term) => term.value),
+      );
     };
     return {
       drag: total("drag"),
@@ -127,7 +130,13 @@ class Sums {
 }
 
 /** C_p or C_N of a zone as a step of its own, from the table it is read from. */
-function coefficient(evaluation: Evaluation, chapter: Chapter, set: RoofLoad, zone: Zone, mark: string): number {
+function coefficient(
+  evaluation: Evaluation,
+  chapter: Chapter,
+  set: RoofLoad,
+  zone: Zone,
+  mark: string,
+): number {
   const { shell } = evaluation;
   const as = { symbol: `C_${mark}`, note: zone.name };
   const arched = archedRows.find((row) => row.id === set.id);
@@ -143,7 +152,13 @@ function coefficient(evaluation: Evaluation, chapter: Chapter, set: RoofLoad, zo
   return chapter.work(read, [], as);
 }
 
-function zones(evaluation: Evaluation, chapter: Chapter, sums: Sums, axis: Axis, set: RoofLoad): void {
+function zones(
+  evaluation: Evaluation,
+  chapter: Chapter,
+  sums: Sums,
+  axis: Axis,
+  set: RoofLoad,
+): void {
   set.zones.forEach((zone, index) => {
     const mark = String(index + 1);
     const cp = coefficient(evaluation, chapter, set, zone, mark);
@@ -250,4 +265,3 @@ function bareTubes(evaluation: Evaluation, sums: Sums, axis: Axis, ends: EndsPre
     sums.push(end, wall, shell.endCentroid);
   }
 }
-

@@ -59,7 +59,9 @@ export function pressureChapter({ site, shell, factors }: Evaluation): Chapter {
   if (site.basis === "service") speed = chapter.work(fromService, [site.speed]);
   const z = chapter.work(flooredHeight, [shell.h]);
   const note = `exposure ${exposure}; constants: ${edition.exposureCitation.place}`;
-  const kz = chapter.work(edition.exposureCoefficient, [z, factors.gradientHeight, factors.alpha], { note });
+  const kz = chapter.work(edition.exposureCoefficient, [z, factors.gradientHeight, factors.alpha], {
+    note,
+  });
   let kzt = 1;
   if (hill) {
     const { k, mu, gamma, steepness, length, placeKnown } = hillFactorOf(hill, exposure, shell.h);

@@ -1,12 +1,12 @@
 import { type Chapter, Refusal } from "@hoopstay/core";
 import type { DirectedLoad, WindCase } from "@hoopstay/load";
-import { checksOfCase, type CheckOutcome, combinations } from "@hoopstay/stability";
+import { type CheckOutcome, checksOfCase, combinations } from "@hoopstay/stability";
 import type { EvaluatedState, Evaluation, LoadSet } from "../review/evaluate.ts";
-import type { GoverningPlace } from "../review/worst-places.ts";
 import { caseId, setLetters } from "../review/summaries.ts";
 import { checkWords, directionCode } from "../review/words.ts";
+import type { GoverningPlace } from "../review/worst-places.ts";
 import { checkChapter } from "./check-chapter.ts";
-import { parentChapter, type ParentWork } from "./parent-chapter.ts";
+import { type ParentWork, parentChapter } from "./parent-chapter.ts";
 import { enclosureChapter, holdChapter, pressureChapter, shellChapter } from "./shared-chapters.ts";
 
 /** Parent loads already worked, so that each stands in the working once. */
@@ -49,7 +49,7 @@ function outcomeChapter(
 ): Chapter {
   const { evaluation } = parents;
   const windCase = set.table.cases[outcome.caseIndex] as WindCase;
-  const hold = evaluation.holds.at(-1);
+  const hold = set.holds.at(-1);
   const combination = combinations.find((one) => one.id === evaluation.site.combination);
   if (!hold || !combination) throw new Error("nothing holds the house");
   const verb = checkWords[outcome.check].verb;
@@ -88,10 +88,10 @@ export function workingOf(evaluation: Evaluation, places: readonly GoverningPlac
  * @throws Refusal case-unknown
  */
 export function workingOfCase(evaluation: Evaluation, name: string): Chapter[] {
-  const hold = evaluation.holds.at(-1);
   for (const [set, letter] of setLetters(evaluation)) {
     const index = set.table.cases.findIndex((_, place) => caseId(letter, place) === name);
     const state = evaluation.states.find((one) => one.set === set);
+    const hold = set.holds.at(-1);
     if (index < 0 || !hold || !state) continue;
     const parents = new Parents(evaluation);
     const outcomes = checksOfCase(hold.terms[evaluation.site.combination], set.table, index);

@@ -66,7 +66,13 @@ const row = (
   evaluate: (r: number) => number,
 ): WindwardRow => ({ id, words, coefficient: windwardQuarter(id, expression, range, evaluate) });
 
-export const groundRow = row("ground", "springing from the ground", "1.4 * r", "0 < r <= 0.6", (r) => 1.4 * r);
+export const groundRow = row(
+  "ground",
+  "springing from the ground",
+  "1.4 * r",
+  "0 < r <= 0.6",
+  (r) => 1.4 * r,
+);
 const flatRow = row("walls-flat", "on walls, flat", "-0.9 + 0 * r", "0 < r < 0.2", () => -0.9);
 const middleRow = row(
   "walls-middle",

@@ -105,5 +105,6 @@ export const caseComponent = formula({
   ],
   expression: "c * (H_a + H_l) + V + I",
   citation: cite("asce-7-16", "figure 27.3-8", "second-hand"),
-  evaluate: (share, across, along, vertical, inside) => share * (across + along) + vertical + inside,
+  evaluate: (share, across, along, vertical, inside) =>
+    share * (across + along) + vertical + inside,
 });

@@ -35,9 +35,15 @@ export const freeRoofAngle = (riseRatio: number): number =>
   Math.min(37.5, Math.max(7.5, (Math.atan(2 * riseRatio) * 180) / Math.PI));
 
 /** C_N of windward and leeward half for one set (0 to 3), linear between the rows. */
-export function freeRoofAcross(riseRatio: number, set: number): { windward: number; leeward: number } {
+export function freeRoofAcross(
+  riseRatio: number,
+  set: number,
+): { windward: number; leeward: number } {
   const angle = freeRoofAngle(riseRatio);
-  const upper = Math.max(1, rows.findIndex(([rowAngle]) => rowAngle >= angle - 1e-12));
+  const upper = Math.max(
+    1,
+    rows.findIndex(([rowAngle]) => rowAngle >= angle - 1e-12),
+  );
   const [lowAngle, ...lowSets] = rows[upper - 1] as (typeof rows)[number];
   const [highAngle, ...highSets] = rows[upper] as (typeof rows)[number];
   const share = (angle - lowAngle) / (highAngle - lowAngle);

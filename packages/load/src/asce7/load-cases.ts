@@ -140,7 +140,16 @@ function put(
   const alongLoad = along ? along.load : nothing;
   const lifting = vertical === "across" ? acrossLoad : alongLoad;
   const share = number === 3 ? diagonalShare.value : 1;
-  writeCase(sink.components, sink.place, share, acrossLoad, alongLoad, lifting, inside, sink.inside);
+  writeCase(
+    sink.components,
+    sink.place,
+    share,
+    acrossLoad,
+    alongLoad,
+    lifting,
+    inside,
+    sink.inside,
+  );
   sink.place += caseStride;
 }
 

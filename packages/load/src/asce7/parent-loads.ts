@@ -1,6 +1,12 @@
 import type { RoofForce } from "../resultant/zone.ts";
 import type { Shell } from "../shell/shell.ts";
-import { attachedBoxDrag, bareTubeDrag, filmFriction, freeWallDrag, gustFactor } from "./constants.ts";
+import {
+  attachedBoxDrag,
+  bareTubeDrag,
+  filmFriction,
+  freeWallDrag,
+  gustFactor,
+} from "./constants.ts";
 import { leewardWall, sideWall, windwardWall } from "./walls.ts";
 
 /**

@@ -1,6 +1,6 @@
+import { type RoofForce, sumAcross, sumAlong, type Zone } from "../resultant/zone.ts";
 import type { Shell } from "../shell/shell.ts";
 import { outline, type QuarterReading } from "../shell/zones.ts";
-import { type RoofForce, sumAcross, sumAlong, type Zone } from "../resultant/zone.ts";
 import { alongStretches, lightSuction } from "./along-ridge.ts";
 import { centreHalf, leewardQuarter, windwardRows } from "./arched-roof.ts";
 import { gustFactor } from "./constants.ts";

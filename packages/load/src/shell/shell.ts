@@ -45,8 +45,7 @@ export function shellOf(lines: CentreLines): Shell {
   const { springing, hoopDiameter } = lines;
   const b = lines.span + hoopDiameter;
   const f = lines.rise + hoopDiameter / 2;
-  const offset =
-    lines.shape === "round" ? 0 : (lines.centreOffset ?? verticalSpringOffset(b, f));
+  const offset = lines.shape === "round" ? 0 : (lines.centreOffset ?? verticalSpringOffset(b, f));
   const arc = arcByOffset(b, f, offset);
   const { area, centroid } = arcArea(arc);
   const crown = springing + f;

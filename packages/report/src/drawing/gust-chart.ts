@@ -1,6 +1,6 @@
-import { convert, type StateSummary, type System, unitOf } from "@hoopstay/core";
+import { convert, type StateSummary, type System } from "@hoopstay/core";
 import { type ScaleLinear, scaleLinear } from "d3-scale";
-import { gust } from "../value/reader.ts";
+import { gustFigure, speedUnit } from "../value/reader.ts";
 import { statePairs } from "../value/state-pairs.ts";
 import { checkMark } from "./check-mark.ts";
 import { figure, label, line, px } from "./svg.ts";
@@ -17,9 +17,8 @@ const cut = (words: string, most: number): string => {
   return signs.length > most ? `${signs.slice(0, most - 1).join("")}\u2026` : words;
 };
 
-const unitSymbol = (system: System): string => unitOf("speed", system).symbol;
 const inUnit = (speed: number, system: System): number =>
-  convert(speed, "speed", unitSymbol(system));
+  convert(speed, "speed", speedUnit(system));
 
 /** Wide enough for most states; one state far stronger than the others does not squeeze them. */
 function scaleOf(states: readonly StateSummary[], system: System): Scale {
@@ -63,7 +62,7 @@ export function gustChart(states: readonly StateSummary[], system: System): stri
     { width, height: bottom + 6 },
     [
       ...key,
-      label({ x: left - 14, y: top - 10 }, `gust, ${unitSymbol(system)}`, "end"),
+      label({ x: left - 14, y: top - 10 }, `gust, ${speedUnit(system)}`, "end"),
       label({ x: right + 14, y: top - 10 }, "stronger", "start"),
       ...axis,
       ...rows.map(({ state, heading }, place) =>
@@ -94,7 +93,7 @@ function stateRow(
     heading === "" ? "" : line({ x: 4, y: above }, { x: width - 4, y: above }, "g"),
     heading === "" ? "" : label({ x: 4, y: y + 4 }, cut(heading, 28), "start", "s"),
     label({ x: left - 72, y: y + 4 }, held, "end", "s"),
-    label({ x: left - 14, y: y + 4 }, gust(first.workingGust, system), "end"),
+    label({ x: left - 14, y: y + 4 }, gustFigure(first.workingGust, system), "end"),
     `<rect class="bar" x="${left}" y="${px(y - 5)}" width="${px(reach - left)}" height="10"/>`,
     ...marks.filter((mark) => !mark.first).map(({ check, x }) => checkMark(check, { x, y }, false)),
     ...marks.filter((mark) => mark.first).map(({ check, x }) => checkMark(check, { x, y }, true)),

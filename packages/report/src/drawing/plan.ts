@@ -1,5 +1,4 @@
 import { type Drawings, type PlanMark, type System, show } from "@hoopstay/core";
-import { compass } from "./compass.ts";
 import { across, upright } from "./dimension.ts";
 import { arrow, figure, label, line, px, type Spot } from "./svg.ts";
 
@@ -32,17 +31,17 @@ export function plan(drawings: Drawings, system: System): string {
     "Plan, from above",
     `Rails ${words(span)} apart, front on the right of the drawing. ${marks.length} marks are ` +
       "numbered as in the table that follows.",
-    { width, height: bottom + 76 },
+    { width, height: bottom + 90 },
     [
       ...drawings.hoopStations.map((y) => line(spot(-half, y), spot(half, y), "g")),
       rail(-half),
       rail(half),
       ...marks.map((mark, place) => markShape(mark, spot(mark.x, mark.y), place + 1)),
       label({ x: width / 2, y: 30 }, "left", "middle", "h"),
-      label({ x: width / 2, y: bottom + 34 }, "right", "middle", "h"),
+      label({ x: width / 2, y: bottom + 50 }, "right", "middle", "h"),
       label({ x: 34, y: axis + 4 }, "back", "start", "h"),
       label({ x: width - 34, y: axis + 4 }, "front", "end", "h"),
-      across(spot(0, -railBack).x, spot(0, railFront).x, bottom + 60, words(railFront + railBack)),
+      across(spot(0, -railBack).x, spot(0, railFront).x, bottom + 78, words(railFront + railBack)),
       upright(spot(0, -back).x - 26, spot(half, 0).y, spot(-half, 0).y, "", "left"),
       label({ x: spot(0, -back).x - 34, y: axis + 24 }, words(span), "end"),
       drawings.frontBearing === null
@@ -70,4 +69,18 @@ function markShape({ kind, toward }: PlanMark, { x, y }: Spot, number: number): 
   const tip = { x: x + 28 * along.x, y: y + 28 * along.y };
   const pulls = size < 1e-9 ? "" : arrow({ x, y }, tip);
   return `${pulls}<circle class="f" cx="${cx}" cy="${cy}" r="4.5"/>${words}`;
+}
+
+/**
+ * North on a plan whose front is on the right of the page.
+ *
+ * @param frontBearing bearing of the front, rad clockwise from north
+ */
+function compass({ x, y }: Spot, frontBearing: number): string {
+  const turn = 90 - (frontBearing * 180) / Math.PI;
+  const needle = `<path class="f" d="M0,-24L6,8L0,3L-6,8z"/><path class="o" d="M0,3V20"/>`;
+  const angle = (turn * Math.PI) / 180;
+  const head = { x: x + 34 * Math.sin(angle), y: y - 34 * Math.cos(angle) + 4 };
+  const placed = `<g transform="translate(${px(x)} ${px(y)}) rotate(${px(turn)})">${needle}</g>`;
+  return `${placed}${label(head, "N", "middle", "h")}`;
 }

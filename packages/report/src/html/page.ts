@@ -3,7 +3,7 @@ import { screenStyle } from "../style/screen.ts";
 import { flat, typed } from "./escape.ts";
 
 /** The sentence nobody may miss. */
-export const warning = "Consult a licensed engineer. Not a sealed design; local code first.";
+const warning = "Consult a licensed engineer. Not a sealed design; local code first.";
 
 /** A self-contained page: no script, nothing fetched. */
 export function page(house: string, site: string, footer: string, sheets: string): string {

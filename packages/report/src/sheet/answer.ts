@@ -3,10 +3,22 @@ import { gustChart } from "../drawing/gust-chart.ts";
 import { typed } from "../html/escape.ts";
 import { list } from "../html/table.ts";
 import type { Matter } from "./sheet.ts";
-import { signatures } from "./signatures.ts";
 import { statesTable } from "./states-table.ts";
 
 const shown = 3;
+
+const roles = ["Originator", "Checker", "Engineer"];
+
+/** Blank lines to be filled by hand; nothing in them comes from the program. */
+const signatures = `<h3>To be filled in by hand</h3>
+<div class="sign">${roles
+  .map(
+    (role) =>
+      `<div><b>${role}</b><span>Name</span><span>Date</span><span>Signature</span>${
+        role === "Engineer" ? '<span class="seal">Seal</span>' : ""
+      }</div>`,
+  )
+  .join("")}</div>`;
 
 /** The owner's sheet: the answer in plain words, the states, who signs, and the gusts drawn. */
 export function answer({ review, system }: Matter, index: string): string {

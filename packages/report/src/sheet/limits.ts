@@ -1,4 +1,4 @@
-import { type Grade, gradeWords } from "@hoopstay/core";
+import { type Citation, type Grade, gradeWords } from "@hoopstay/core";
 import { text, typed } from "../html/escape.ts";
 import { list, table, words } from "../html/table.ts";
 import { gradeKey } from "../value/bibliography.ts";
@@ -6,6 +6,7 @@ import type { Matter } from "./sheet.ts";
 
 /** Cautions, what is not checked, and the sources with how far each is known. */
 export function limits({ review, bibliography }: Matter): string {
+  const mention = (citation: Citation) => typed(bibliography.mention(citation));
   const sources = table(
     "Sources",
     "Sources used, in the order of first use, and how the places cited are known",
@@ -18,11 +19,13 @@ export function limits({ review, bibliography }: Matter): string {
   const grades = (Object.keys(gradeKey) as Grade[]).map(
     (grade) => `<b>${gradeKey[grade]}</b>: ${text(gradeWords[grade])}`,
   );
+  const places = [...new Set(review.citations.filter(({ place }) => place !== "").map(mention))];
   return `<h3>Cautions</h3>
 ${list(review.cautions.map(typed))}
 <h3>Not checked</h3>
 ${list(review.notChecked.map(typed))}
 <h3>Sources</h3>
 ${sources}
-<p>${grades.join("; ")}.</p>`;
+<p>${grades.join("; ")}.</p>
+${places.length === 0 ? "" : `<h3>Places cited, and judgements</h3>\n${list(places)}`}`;
 }

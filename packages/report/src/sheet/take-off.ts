@@ -1,4 +1,4 @@
-import { type Measured, showMeasured, type TakeOffRow } from "@hoopstay/core";
+import { type Measured, type System, show, showMeasured, type TakeOffRow } from "@hoopstay/core";
 import { text, typed } from "../html/escape.ts";
 import { numbers, table, words } from "../html/table.ts";
 import { columnUnit } from "../value/reader.ts";
@@ -18,12 +18,6 @@ export function takeOff({ review, system }: Matter): string {
   );
   const shown = (value: Measured | null): string =>
     value === null ? "\u2013" : text(showMeasured(value, system));
-  const per = { length: " per length", area: " per area" };
-  const units = ({ unitLow, unitHigh, per: of }: TakeOffRow): string => {
-    if (unitLow === null && unitHigh === null) return "\u2013";
-    const pair = unitLow && unitHigh && unitLow.value !== unitHigh.value;
-    return `${shown(unitLow ?? unitHigh)}${pair ? ` to ${shown(unitHigh)}` : ""}${of ? per[of] : ""}`;
-  };
   const parts = table(
     "Take-off",
     `Take-off. Weights in ${weight.symbol}; centres in ${place.symbol} from the middle of the house:
@@ -43,7 +37,7 @@ x to the right, y to the front, z up. The low weight resists wind; the high one 
       typed(row.what),
       String(row.count),
       shown(row.amount),
-      units(row),
+      text(unitWeight(row, system)),
       ...[row.low, row.high].map(weight.cell),
       ...[row.x, row.y, row.z].map(place.cell),
     ]),
@@ -60,4 +54,15 @@ ${table(
     ...total.place.map(place.cell),
   ]),
 )}`;
+}
+
+/** Weight per piece, per length or per area, as a range where low and high differ. */
+function unitWeight({ unitLow, unitHigh, per }: TakeOffRow, system: System): string {
+  const shown = (one: Measured): string => {
+    if (per === "length") return show(one.value, "force-per-length", system);
+    if (per === "area") return show(one.value, "pressure", system);
+    return showMeasured(one, system);
+  };
+  const ends = [unitLow, unitHigh].filter((end) => end !== null).map(shown);
+  return [...new Set(ends)].join(" to ") || "\u2013";
 }

@@ -15,7 +15,7 @@ const columns = [
 ];
 
 /** "W.07": the chapter and the place in it, so that a step keeps its number when others change. */
-export const stepNumber = (chapter: Chapter, place: number): string =>
+const stepNumber = (chapter: Chapter, place: number): string =>
   `${chapter.id}.${String(place + 1).padStart(2, "0")}`;
 
 /** Chapters of working, step by step. */

@@ -37,5 +37,7 @@ thead{display:table-header-group}
 a{color:inherit;text-decoration:none}
 svg{width:100%;max-width:172mm;max-height:112mm}
 .sign{break-inside:avoid}
+.sign b,.sign span,figcaption{font-size:9pt}
+.sign span{padding-top:5mm}
 }
 `;

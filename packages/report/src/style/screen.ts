@@ -7,7 +7,7 @@ const numericColumns = Array.from(
 /** The look on a screen, and what paper shares with it. */
 export const screenStyle = `
 :root{--ink:#1a1a1a;--soft:#555;--rule:#b5b5b5;--paper:#fff;--tint:#f1f1ee;--accent:#8a1c00;color-scheme:light dark}
-@media screen and (prefers-color-scheme:dark){:root{--ink:#ececec;--soft:#b8b8b8;--rule:#666;--paper:#171717;--tint:#262626;--accent:#ffab91}}
+@media screen and (prefers-color-scheme:dark){:root{--ink:#ececec;--soft:#b8b8b8;--rule:#666;--paper:#171717;--tint:#262626;--accent:#ffab91}.warning{background:#ececec!important;color:#171717!important}}
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%}
 body{margin:0;background:var(--paper);color:var(--ink);font:400 1rem/1.45 system-ui,-apple-system,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif;font-variant-numeric:tabular-nums lining-nums;overflow-wrap:anywhere}
@@ -36,7 +36,6 @@ th,td{text-align:left;vertical-align:top;padding:.28rem .55rem;border-bottom:1px
 thead th{border-bottom:2px solid var(--ink);vertical-align:bottom}
 tbody th{font-weight:400}
 ${numericColumns}{text-align:right}
-.n3 tr>:nth-child(3):not([colspan]){white-space:normal}
 .plain{font-size:1rem}
 .tag,.assumed{color:var(--accent)}
 .tag{white-space:nowrap;font-size:.9em}
@@ -47,7 +46,7 @@ td small{overflow-wrap:anywhere}
 .steps td:nth-child(4){white-space:nowrap}
 .steps td:nth-child(2){width:24%}
 .steps td:nth-child(5){width:20%}
-math{font-size:1.08em}
+math{font-size:1.08em;math-style:normal}
 .cases{font-size:.74rem;min-width:58rem}
 .cases th,.cases td{padding:.1rem .3rem;border-color:var(--tint)}
 .cases th[colspan]{font-weight:700;background:var(--tint);padding-top:.3rem}

@@ -51,7 +51,7 @@ function callToTex(name: string, args: readonly Tree[]): string {
   if (name === "sqrt") return `\\sqrt{${inner(args[0])}}`;
   if (name === "abs") return `\\left|${inner(args[0])}\\right|`;
   const head = upright.has(name) ? `\\${name}` : `\\operatorname{${name}}`;
-  return `${head}\\left(${args.map(inner).join(",")}\\right)`;
+  return `${head}\\left(${args.map(inner).join("{,}\\;")}\\right)`;
 }
 
 function operationToTex(operator: string, args: readonly Tree[]): string | undefined {

@@ -34,10 +34,14 @@ const symbolTex = remembered((symbol) => {
   return /^[\w/]+$/.test(symbol) ? texOf(symbol) : undefined;
 });
 
-/** A symbol as MathML; as plain text where it is no name the formulas would use. */
+/**
+ * A symbol as MathML; words after it ("F_z case 3") and what is no name at all stay plain text.
+ */
 export function symbolMarkup(symbol: string): string {
-  const tex = symbolTex(symbol);
-  return tex === undefined ? text(symbol) : mathmlOf(tex);
+  const [name = "", ...others] = symbol.split(" ");
+  const tex = symbolTex(name);
+  if (tex === undefined) return text(symbol);
+  return [mathmlOf(tex), ...others.map(text)].join(" ");
 }
 
 /** The formula as an equation, in MathML; cached by what is printed. */

@@ -13,11 +13,12 @@ export function workingNumber(value: number): string {
 export function withNumbers({ formula, inputs }: Step): string {
   if (formula.arguments.length === 0) return "";
   const values = new Map(formula.arguments.map(({ symbol }, place) => [symbol, inputs[place]]));
-  return formula.expression.replace(word, (found) => {
+  const filled = formula.expression.replace(word, (found) => {
     const value = values.get(found);
     if (value !== undefined) return value < 0 ? `(${workingNumber(value)})` : workingNumber(value);
     if (found === "*") return "\u00b7";
     if (found === "-") return "\u2212";
     return /^\d/.test(found) ? workingNumber(Number(found)) : found;
   });
+  return filled.replace(/\((\(\u2212[\d.e\u2212]+\))\)/g, "$1");
 }

@@ -62,13 +62,15 @@ export function ratio(value: number): string {
   return value > 1 ? `<b>${signed(shown)}</b>` : signed(shown);
 }
 
-/** A gust in whole numbers of the reader's unit. */
-export function gust(value: number, system: System): string {
+/** A gust in whole numbers of the reader's unit, without the unit. */
+export function gustFigure(value: number, system: System): string {
   if (!Number.isFinite(value)) return showLimit(value);
   const unit = unitOf("speed", system);
-  const size = convert(value, "speed", unit.symbol);
-  return `${figures(value, unit, size >= 99.5 ? 3 : 2)} ${unit.symbol}`;
+  return figures(value, unit, value / unit.factor >= 99.5 ? 3 : 2);
 }
+
+/** The unit speeds are shown in. */
+export const speedUnit = (system: System): string => unitOf("speed", system).symbol;
 
 /** Section properties have no unit of their own in the reader's list. */
 const powers: Partial<Record<Measure, { power: number; si: string; us: string }>> = {

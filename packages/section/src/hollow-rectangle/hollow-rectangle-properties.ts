@@ -66,7 +66,7 @@ export function hollowRectangleProperties(
     plasticModulusY: plasticModulus(width, depth, wall, corners),
     radiusX,
     radiusY,
-    leastRadius: radiusX < radiusY ? radiusX : radiusY,
+    leastRadius: Math.min(radiusX, radiusY),
     torsionConstant,
     torsionModulus:
       torsion === "annex B"

@@ -1,0 +1,21 @@
+import { readFileSync } from "node:fs";
+import {
+  type House,
+  houseSchema,
+  readHouseModel,
+  readSiteModel,
+  type Site,
+  siteSchema,
+} from "@hoopstay/house";
+import { parse } from "yaml";
+
+const fixture = (path: string): unknown =>
+  parse(readFileSync(new URL(`../../fixtures/${path}`, import.meta.url), "utf8"));
+
+/** An example house and site of the fixtures, in SI. */
+export function readExample(houseName: string, siteName: string): { house: House; site: Site } {
+  const house = readHouseModel(houseSchema.parse(fixture(`houses/${houseName}.yaml`)), []);
+  const site = readSiteModel(siteSchema.parse(fixture(`sites/${siteName}.yaml`)), []);
+  if (!house || !site) throw new Error("the example is refused");
+  return { house, site };
+}
