@@ -105,7 +105,7 @@ export function heldHouse({ anchors = "none", slope = level }: Kind = {}): fc.Ar
 }
 
 /** Sixteenths: nought is common, and nothing else is so small that its square is nought. */
-const sixteenths = (min: number, max: number) =>
+export const sixteenths = (min: number, max: number) =>
   fc.integer({ min: 16 * min, max: 16 * max }).map((one) => one / 16);
 
 const row = (leastUplift: number) =>

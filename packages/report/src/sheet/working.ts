@@ -21,25 +21,47 @@ const stepNumber = (chapter: Chapter, place: number): string =>
 /** Chapters of working, step by step. */
 export const working = (chapters: readonly Chapter[], matter: Matter, sheet: string): string =>
   chapters
-    .map((chapter) =>
-      table(
+    .map((chapter) => {
+      const first = firstUses(chapter);
+      return table(
         `${sheet} ${chapter.id}, ${chapter.title}`,
         `${text(chapter.id)}. ${typed(chapter.title)}`,
         columns,
-        chapter.steps.map((step, place) => stepRow(step, stepNumber(chapter, place), matter)),
+        chapter.steps.map((step, place) => {
+          const shown = first.get(keyOf(step)) ?? place;
+          const as = shown === place ? null : stepNumber(chapter, shown);
+          return stepRow(step, stepNumber(chapter, place), as, matter);
+        }),
         "steps",
-      ),
-    )
+      );
+    })
     .join("\n");
 
-function stepRow(step: Step, number: string, { system, bibliography }: Matter): string[] {
+const keyOf = ({ formula }: Step): string => `${formula.id} ${formula.expression}`;
+
+/** The place of the step in which each formula of a chapter stands first. */
+function firstUses(chapter: Chapter): Map<string, number> {
+  const first = new Map<string, number>();
+  chapter.steps.forEach((step, place) => {
+    if (!first.has(keyOf(step))) first.set(keyOf(step), place);
+  });
+  return first;
+}
+
+/** One step; a formula that stands in the same chapter already is named by that step's number. */
+function stepRow(
+  step: Step,
+  number: string,
+  as: string | null,
+  { system, bibliography }: Matter,
+): string[] {
   const { formula, symbol, value, note } = step;
   const filled = withNumbers(step);
-  const remarks = [note, formula.range && `valid: ${formula.range}`].filter(Boolean) as string[];
+  const remarks = [note, !as && formula.range && `valid: ${formula.range}`].filter(Boolean) as string[];
   return [
     text(number),
     `${symbolMarkup(symbol)} ${text(formula.name)}${remarks.map((r) => `<br><small>${typed(r)}</small>`).join("")}`,
-    `${equationMarkup(formula)}${filled && `<br><small>= ${text(filled)}</small>`}`,
+    `${as ? `as ${text(as)}` : equationMarkup(formula)}${filled && `<br><small>= ${text(filled)}</small>`}`,
     valueCell(value, formula.measure, system),
     text(bibliography.mention(formula.citation)),
   ];

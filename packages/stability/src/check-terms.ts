@@ -1,0 +1,41 @@
+import type { BaseLine } from "./base-line.ts";
+import type { Combination } from "./combination.ts";
+import { type Holding, type HoldingTerms, holdingTerms, type LineTerms, lineTerms } from "./holding.ts";
+import { type SlidingTerms, slidingTerms } from "./slide.ts";
+
+/** Everything about one combination that no case changes. */
+export interface CheckTerms {
+  readonly combination: Combination;
+  readonly pressure: number;
+  readonly holdings: readonly {
+    readonly terms: HoldingTerms;
+    readonly lines: readonly { readonly line: BaseLine; readonly terms: LineTerms }[];
+    readonly sliding: SlidingTerms;
+  }[];
+}
+
+/**
+ * @param holdings what holds the house, low and high weight
+ * @param lines base lines; right and left rail come first
+ * @param pressure design K_d q_h, Pa
+ */
+export function checkTerms(
+  holdings: readonly Holding[],
+  lines: readonly BaseLine[],
+  combination: Combination,
+  pressure: number,
+): CheckTerms {
+  const [right, left] = lines as readonly [BaseLine, BaseLine];
+  return {
+    combination,
+    pressure,
+    holdings: holdings.map((holding) => {
+      const terms = holdingTerms(holding, combination);
+      return {
+        terms,
+        lines: lines.map((line) => ({ line, terms: lineTerms(terms, line) })),
+        sliding: slidingTerms(terms, right, left),
+      };
+    }),
+  };
+}
