@@ -1,42 +1,43 @@
-import { cpSync, existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+import { cpSync, existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import process from "node:process";
 import { build } from "esbuild";
 
-// Bundles the command into dist/. What is imported on demand (report, second evaluation) becomes a
-// chunk of its own. meta.json tells the size check what each chunk holds.
+// Bundles the command into dist/program.cjs, and keeps V8's compiled code of it beside it, so that
+// a start compiles nothing: launch.cjs runs the one with the other. What is imported on demand
+// (report, second evaluation) lies in the same file and is not touched before it is asked for.
 const here = import.meta.dirname;
 const root = join(here, "../..");
 const dist = join(here, "dist");
 const { version } = JSON.parse(readFileSync(join(here, "package.json"), "utf8"));
 
-rmSync(dist, { recursive: true, force: true });
+mkdirSync(dist, { recursive: true });
 const { metafile } = await build({
   absWorkingDir: root,
-  // An entry of its own, so that only the command starts with the hashbang.
-  stdin: {
-    contents: '#!/usr/bin/env node\nimport "./src/main.ts";\n',
-    resolveDir: here,
-    sourcefile: "hoopstay.js",
-  },
-  outdir: dist,
-  entryNames: "hoopstay",
-  chunkNames: "[name]-[hash]",
+  entryPoints: [join(here, "src/main.ts")],
+  outfile: join(dist, "program.cjs"),
   bundle: true,
-  splitting: true,
-  format: "esm",
+  format: "cjs",
   platform: "node",
   target: "node20",
   minify: true,
   metafile: true,
   legalComments: "none",
   define: { __VERSION__: JSON.stringify(version) },
-  // commander is CommonJS and asks for Node's modules by require.
-  banner: {
-    js: 'import { createRequire as _require } from "node:module"; const require = _require(import.meta.url);',
-  },
 });
 writeFileSync(join(dist, "meta.json"), JSON.stringify(metafile));
+writeFileSync(join(dist, "package.json"), '{ "type": "commonjs" }\n');
+cpSync(join(here, "launch.cjs"), join(dist, "hoopstay.js"));
 
 // The schemas ship with the command; the freshness check keeps the committed ones true.
 const schemas = join(root, "packages/house/schema");
 if (existsSync(schemas)) cpSync(schemas, join(dist, "schemas"), { recursive: true });
+
+const example = ["houses/harrow-brook.yaml", "sites/sheltered-paddock.yaml"].map((file) =>
+  join(root, "fixtures", file),
+);
+const warm = spawnSync(process.execPath, [join(here, "warm.cjs"), ...example], {
+  stdio: ["ignore", "ignore", "inherit"],
+});
+if (warm.status !== 0) process.exitCode = 1;

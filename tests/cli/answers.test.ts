@@ -21,19 +21,22 @@ beforeAll(buildOnce);
 describe.each(examples)("%s at %s", (house, site) => {
   const check = ["check", ...filesOf(house, site)];
 
-  test.each(["us", "si"])("the answer in %s leads with the verdict, on one screen", async (units) => {
-    await inFolder(async (folder) => {
-      const { code, stdout, stderr } = await run(folder, [...check, "--units", units]);
-      expect(stderr).toBe("");
-      expect([0, 1]).toContain(code);
-      expect(stdout).toMatch(code === 0 ? /^HOLDS {3}\S/ : /^DOES NOT HOLD {3}\S/);
-      const lines = stdout.trimEnd().split("\n");
-      expect(lines.length).toBeLessThanOrEqual(24);
-      for (const line of lines) expect(line.length).toBeLessThanOrEqual(80);
-      expect(stdout).not.toMatch(/undefined|NaN|Infinity|\[object|null/);
-      expect(stdout).not.toMatch(units === "us" ? / m\/s/ : / mph/);
-    });
-  });
+  test.each(["us", "si"])(
+    "the answer in %s leads with the verdict, on one screen",
+    async (units) => {
+      await inFolder(async (folder) => {
+        const { code, stdout, stderr } = await run(folder, [...check, "--units", units]);
+        expect(stderr).toBe("");
+        expect([0, 1]).toContain(code);
+        expect(stdout).toMatch(code === 0 ? /^HOLDS {3}\S/ : /^DOES NOT HOLD {3}\S/);
+        const lines = stdout.trimEnd().split("\n");
+        expect(lines.length).toBeLessThanOrEqual(24);
+        for (const line of lines) expect(line.length).toBeLessThanOrEqual(80);
+        expect(stdout).not.toMatch(/undefined|NaN|Infinity|\[object|null/);
+        expect(stdout).not.toMatch(units === "us" ? / m\/s/ : / mph/);
+      });
+    },
+  );
 
   test("the JSON is as its schema says, and every single case is checked", async () => {
     await inFolder(async (folder) => {

@@ -46,7 +46,7 @@ export interface CommandRow extends Expected {
 export const readTable = <Row>(name: string): Row[] => parse(readFixture(`refused/${name}.yaml`));
 
 /** The text with one part replaced; throws where the sound file has no such part. */
-export function changed(text: string, change: Change): string {
+function changed(text: string, change: Change): string {
   const { replace = "", with: by = "" } = change;
   if (!text.includes(replace)) throw new Error(`no "${replace}" in the sound file`);
   return text.replace(replace, () => by);

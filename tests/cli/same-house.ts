@@ -1,4 +1,4 @@
-import { isMap, isScalar, isSeq, parseDocument, type Document, visit } from "yaml";
+import { type Document, isMap, isScalar, isSeq, parseDocument, visit } from "yaml";
 
 /** Exact metric sizes of the units the example files use; weights in kilograms. */
 const metric: Readonly<Record<string, readonly [number, string]>> = {
@@ -14,7 +14,7 @@ const feetAndInches = /^(-?)(\d+) ft (\d+) in$/;
 const single = /^(-?)([\d.]+)(?:\/(\d+))? (in|ft|mil|lb|lb\/ft2|mph)$/;
 
 /** One size typed in metric units, to sixteen digits; other texts as they are. */
-export function inMetric(text: string): string {
+function inMetric(text: string): string {
   const both = feetAndInches.exec(text);
   if (both) return `${both[1]}${(Number(both[2]) * 12 + Number(both[3])) * 0.0254} m`;
   const one = single.exec(text);
@@ -54,7 +54,8 @@ export function keysOf(text: string): string[] {
   const keys: string[] = [];
   visit(parseDocument(text), {
     Pair: (_, pair) => {
-      if (isScalar(pair.key) && !isMap(pair.value) && !isSeq(pair.value)) keys.push(String(pair.key));
+      if (isScalar(pair.key) && !isMap(pair.value) && !isSeq(pair.value))
+        keys.push(String(pair.key));
     },
   });
   return keys;

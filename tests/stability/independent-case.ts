@@ -45,7 +45,7 @@ export interface IndependentInput {
 }
 
 /** Ratio, code speed and (ASD only) working gust of one check, and its ratio under least load. */
-export type IndependentCheck = Readonly<Record<CombinationId, readonly Listed[]>> & {
+type IndependentCheck = Readonly<Record<CombinationId, readonly Listed[]>> & {
   readonly least: Readonly<Record<CombinationId, Listed>>;
 };
 

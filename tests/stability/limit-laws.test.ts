@@ -54,7 +54,9 @@ describe(`laws of limits (seed ${seed})`, () => {
         for (const place of [0, 1, 2, 3, 4]) {
           const [all, one, other] = [together, byWeight, byAnchors].map((of) => of[place] ?? NaN);
           const sum = (one ?? NaN) + (other ?? NaN);
-          expect(all === sum || Math.abs((all ?? NaN) / sum - 1) < 1e-9, `${all} ${sum}`).toBe(true);
+          expect(all === sum || Math.abs((all ?? NaN) / sum - 1) < 1e-9, `${all} ${sum}`).toBe(
+            true,
+          );
         }
       }),
     );
@@ -113,8 +115,12 @@ describe(`laws of limits (seed ${seed})`, () => {
     );
   });
 
-  test("a gust: the ASD ratio is 1 exactly at the working gust, LRFD's at 1/0.9 of it", () => {
-    const sizes = fc.record({ span: between(4, 9), length: between(6, 25), share: between(0.2, 0.5) });
+  test("a gust: the ASD ratio is 1 exactly at the working gust, LRFD's is 1/0.9 there", () => {
+    const sizes = fc.record({
+      span: between(4, 9),
+      length: between(6, 25),
+      share: between(0.2, 0.5),
+    });
     holds(
       fc.property(sizes, heldHouse({ anchors: "slanted" }), ({ span, length, share }, house) => {
         const shell = shellOf({

@@ -87,8 +87,5 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code !== "EPIPE") throw error;
 });
 
-try {
-  await program.parseAsync(process.argv);
-} catch (error) {
-  fail(error);
-}
+/** Settles once the command has run; the exit code is then set. */
+export const done: Promise<void> = program.parseAsync(process.argv).then(() => undefined, fail);

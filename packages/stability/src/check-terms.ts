@@ -1,6 +1,12 @@
 import type { BaseLine } from "./base-line.ts";
 import type { Combination } from "./combination.ts";
-import { type Holding, type HoldingTerms, holdingTerms, type LineTerms, lineTerms } from "./holding.ts";
+import {
+  type Holding,
+  type HoldingTerms,
+  holdingTerms,
+  type LineTerms,
+  lineTerms,
+} from "./holding.ts";
 import { type SlidingTerms, slidingTerms } from "./slide.ts";
 
 /** Everything about one combination that no case changes. */

@@ -5,6 +5,7 @@ import { type ActionTable, type CheckOutcome, stride } from "./outcome.ts";
 import { ratioOf } from "./ratio.ts";
 import { slideLimit, slidingLimit } from "./slide-limit.ts";
 import { worstSlideAt } from "./slide-search.ts";
+import { straightLimit, straightResistance, straightSlide } from "./straight-slide.ts";
 
 interface WorstSlides {
   ratio: number;
@@ -50,7 +51,37 @@ function plainSlides(
   }
 }
 
-/** Slides on slanted tethers, or across a slope. */
+/** Slides on slanted tethers on level ground. */
+function levelSlides(
+  found: WorstSlides,
+  terms: CheckTerms,
+  table: ActionTable,
+  place: number,
+  horizontal: Float64Array,
+): void {
+  const held = terms.holdings[place] as CheckTerms["holdings"][number];
+  const [right, left] = [held.lines[0]?.line as BaseLine, held.lines[1]?.line as BaseLine];
+  const { pressure } = terms;
+  const loaded = terms.combination.wind * pressure;
+  for (let row = 0; row < horizontal.length; row += 1) {
+    const wind = slidingWindOf(table, row >> 1, (row & 1) === 1, right, left);
+    const straight = straightSlide(held.sliding, wind);
+    if (found.ratio < Number.POSITIVE_INFINITY) {
+      const ratio = ratioOf(loaded * straight.h, straightResistance(straight, pressure));
+      if (ratio > found.ratio) {
+        found.ratio = ratio;
+        found.worst = [place, row];
+      }
+    }
+    const limit = straightLimit(straight, pressure, found.limit);
+    if (limit < found.limit) {
+      found.limit = limit;
+      found.lowest = [place, row];
+    }
+  }
+}
+
+/** Slides on slanted tethers on a slope, or across a slope. */
 function tetheredSlides(
   found: WorstSlides,
   terms: CheckTerms,
@@ -90,6 +121,7 @@ export function governingSlides(
   terms.holdings.forEach(({ terms: held }, place) => {
     const along = held.downslope === 0 || held.holding.slope?.downhill === null;
     if (along && !held.sideways) plainSlides(found, terms, table, place, horizontal);
+    else if (held.downslope === 0) levelSlides(found, terms, table, place, horizontal);
     else tetheredSlides(found, terms, table, place);
   });
   const outcome = ([place, row]: [number, number]): CheckOutcome => {

@@ -1,13 +1,13 @@
 export * from "./base-line.ts";
 export * from "./case-checks.ts";
 export * from "./check-terms.ts";
+export * from "./combination.ts";
 export * from "./extremes.ts";
 export * from "./governing.ts";
-export { slidingWindOf } from "./one-check.ts";
-export * from "./outcome.ts";
-export * from "./combination.ts";
 export * from "./holding.ts";
 export * from "./lift-and-turn.ts";
+export { slidingWindOf } from "./one-check.ts";
+export * from "./outcome.ts";
 export * from "./ratio.ts";
 export * from "./slide.ts";
 export * from "./slide-limit.ts";

@@ -8,7 +8,12 @@ import { slideLimit } from "./slide-limit.ts";
 import { worstSlideAt } from "./slide-search.ts";
 
 /** Lift off of one case with the given uplift, m2, for one holding. */
-export function lift(terms: CheckTerms, place: number, caseIndex: number, uplift: number): CheckOutcome {
+export function lift(
+  terms: CheckTerms,
+  place: number,
+  caseIndex: number,
+  uplift: number,
+): CheckOutcome {
   const { holdings, combination, pressure } = terms;
   const { terms: held } = holdings[place] as CheckTerms["holdings"][number];
   const resistance = resistanceOf.evaluate(held.deadNormal, held.anchorDown);

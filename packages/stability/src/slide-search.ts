@@ -1,16 +1,7 @@
 import type { HoldingTerms } from "./holding.ts";
 import { ratioOf } from "./ratio.ts";
-import {
-  contactForce,
-  type RailNeed,
-  type Sliding,
-  type SlidingTerms,
-  type SlidingWind,
-  slideAt,
-  slidingResistance,
-  tetherParts,
-  tetherPull,
-} from "./slide.ts";
+import { type Sliding, type SlidingTerms, type SlidingWind, slideAt } from "./slide.ts";
+import { kinks, straightLimit, straightSlide } from "./straight-slide.ts";
 
 /** Steps of the search between two pressures at which a tether or the contact changes its part. */
 const stepsBetween = 16;
@@ -24,20 +15,6 @@ const golden = (Math.sqrt(5) - 1) / 2;
 
 const unknownDownhill = ({ holding, downslope }: HoldingTerms): boolean =>
   downslope > 0 && holding.slope?.downhill === null;
-
-/** Pressures at which contact ends or a rail's need of its tethers begins or is complete, Pa. */
-function kinks({ terms, right, left }: SlidingTerms, wind: SlidingWind): number[] {
-  const factor = terms.combination.wind;
-  const need = (rail: RailNeed, turn: number): number[] => [
-    (rail.weightMoment - rail.slopeMoment) / (factor * turn),
-    (rail.weightMoment + rail.anchorMoment - rail.slopeMoment) / (factor * turn),
-  ];
-  return [
-    terms.deadNormal / (factor * wind.fz),
-    ...need(right, wind.turnRight),
-    ...need(left, wind.turnLeft),
-  ];
-}
 
 /** First pressure at which `fails` holds: steps between the kinks, then bisection to 1e-12. */
 function firstFailure(fails: (q: number) => boolean, kinksAt: number[], design: number): number {
@@ -106,48 +83,10 @@ export function worstSlideAt(sliding: SlidingTerms, wind: SlidingWind, pressure:
   return slideAt(sliding, wind, pressure, turned);
 }
 
-/**
- * On level ground every part of sliding is a straight line between two kinks: the first failure is
- * read off the first line that crosses.
- */
-function straightLimit(
-  sliding: SlidingTerms,
-  wind: SlidingWind,
-  stations: number[],
-  design: number,
-): number {
-  const { terms } = sliding;
-  const { wind: factor } = terms.combination;
-  const h = Math.sqrt(wind.fx * wind.fx + wind.fy * wind.fy);
-  if (h === 0) return Number.POSITIVE_INFINITY;
-  const parts = tetherParts(terms, wind.fx / h, wind.fy / h);
-  const spare = (q: number): number => {
-    const contact = contactForce.evaluate(terms.deadNormal, factor, q * wind.fz);
-    const tether = tetherPull(sliding, wind, q, parts);
-    return slidingResistance.evaluate(terms.holding.friction, contact, tether) - factor * q * h;
-  };
-  let from = 0;
-  let before = spare(0);
-  if (before < 0) return 0;
-  for (const to of stations.filter((q) => q > from && Number.isFinite(q)).sort((a, b) => a - b)) {
-    const after = spare(to);
-    if (after < 0) return from + ((to - from) * before) / (before - after);
-    // A need that sets in at once, where no moment could grow it, is a step just past its kink.
-    from = to * (1 + 1e-13);
-    before = spare(from);
-    if (before < 0 && after > 1e-9 * Math.abs(before)) return to;
-    before = Math.max(0, before);
-  }
-  const reach = Math.max(design, 2 * from);
-  const after = spare(reach);
-  if (after >= before) return Number.POSITIVE_INFINITY;
-  return from + ((reach - from) * before) / (before - after);
-}
-
 /** The lowest pressure at which a house on slanted tethers slides; see `slideLimit`. */
 export function searchSlideLimit(sliding: SlidingTerms, wind: SlidingWind, design: number): number {
+  if (sliding.terms.downslope === 0) return straightLimit(straightSlide(sliding, wind), design);
   const stations = kinks(sliding, wind);
-  if (sliding.terms.downslope === 0) return straightLimit(sliding, wind, stations, design);
   const limitAt = (turned: number): number =>
     firstFailure(
       (q) => {

@@ -11,6 +11,7 @@ import {
 import { visible } from "./visible.ts";
 
 const width = 80;
+const stateWidth = 45;
 
 /** Breaks a sentence to the screen's width, and a word that alone would not fit. */
 function wrap(sentence: string, indent: string): string {
@@ -32,14 +33,32 @@ const gust = (speed: number, system: System): string =>
 const ratioText = (ratio: number): string =>
   Number.isFinite(ratio) ? (ratio >= 100 ? ">100" : plain(ratio, 3)) : "no hold";
 
-/** States of one hold that the wind cannot tell apart, on one line. */
-function grouped(states: readonly StateSummary[]): { words: string; state: StateSummary }[] {
+interface Row {
+  readonly words: string;
+  readonly first: string;
+  readonly gust: string;
+}
+
+/** States of one hold that the wind cannot tell apart, or the answer where both names fit. */
+function rowsOf(states: readonly StateSummary[], system: System): Row[] {
   const groups = new Map<string, StateSummary[]>();
   for (const state of states) groups.set(state.set, [...(groups.get(state.set) ?? []), state]);
-  return [...groups.values()].map((group) => ({
-    words: group.map((one) => (one.now ? `${one.words} (now)` : one.words)).join("; "),
-    state: group[0] as StateSummary,
-  }));
+  const rows: Row[] = [];
+  for (const group of groups.values()) {
+    const words = group.map((one) => (one.now ? `${one.words} (now)` : one.words)).join("; ");
+    const { first } = group.reduce((a, b) => (b.first.workingGust < a.first.workingGust ? b : a));
+    const row = {
+      words: visible(words),
+      first: first.words,
+      gust: gust(first.workingGust, system),
+    };
+    const last = rows.at(-1);
+    const both = `${last?.words}; ${row.words}`;
+    const same = last?.first === row.first && last.gust === row.gust;
+    if (same && both.length <= stateWidth) rows.splice(-1, 1, { ...row, words: both });
+    else rows.push(row);
+  }
+  return rows;
 }
 
 const cut = (text: string, size: number): string =>
@@ -64,10 +83,9 @@ export function showAnswer(review: Review, system: System, reportPath?: string):
     leadOf(review.holds, [visible(review.house), visible(review.site)]),
     wrap(showWords(review.headline, system), "  "),
     ...review.answers.map((answer) => wrap(showWords(answer, system), "  ")),
-    `  ${"As it is left".padEnd(40)}${"gives way first".padEnd(22)}at a gust of`,
-    ...grouped(mine).map(({ words, state }) => {
-      const first = state.first.words;
-      return `  ${cut(visible(words), 39).padEnd(39)} ${first.padEnd(22)}${gust(state.first.workingGust, system)}`;
+    `  ${"As it is left".padEnd(stateWidth + 1)}${"gives way first".padEnd(22)}at a gust`,
+    ...rowsOf(mine, system).map(({ words, first, gust: at }) => {
+      return `  ${cut(words, stateWidth).padEnd(stateWidth + 1)}${first.padEnd(22)}${at}`;
     }),
     `  ${`For the reviewer (${combination})`.padEnd(32)}${"ratio".padEnd(9)}${"code speed".padEnd(12)}case`,
     ...review.governing.map((check: CheckSummary & { state: string }) => {

@@ -78,13 +78,7 @@ export function frameParts(
   }
   if (drawbar) {
     const end = drawbar.end === "front" ? rail.front : -rail.back;
-    bar(
-      "drawbar",
-      read("drawbar", drawbar.tube),
-      1,
-      drawbar.length.value,
-      at(0, end, low.z),
-    );
+    bar("drawbar", read("drawbar", drawbar.tube), 1, drawbar.length.value, at(0, end, low.z));
   }
   if (input.ridge) {
     const crown = at(0, 0, lines.springing + lines.rise);
@@ -129,13 +123,7 @@ export function frameParts(
     if (!pipe?.pipe) continue;
     const tube = tubeModel(pipe.pipe, ["roll_up_sides", side, "pipe"], complaints);
     const x = ((side === "right" ? 1 : -1) * lines.span) / 2;
-    bar(
-      `roll-up pipe, ${side}`,
-      tube,
-      1,
-      pipe.length.value,
-      at(x, 0, rail.depth + shoulder),
-    );
+    bar(`roll-up pipe, ${side}`, tube, 1, pipe.length.value, at(x, 0, rail.depth + shoulder));
   }
   parts.push({ kind: "share", what: "bolts, clamps, weld metal", low: 0, high: 0.03 });
   assumed.list.push({

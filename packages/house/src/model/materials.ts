@@ -42,11 +42,7 @@ export const woodDensities = (kind: keyof typeof woodGravity): { low: number; hi
 
 /** Weight density of polyethylene film, N/m3 (0.92 g/cm3). */
 export const filmDensity = 920 * 9.80665;
-const filmDensityCitation = cite(
-  "common-practice",
-  "polyethylene film, 0.92 g/cm3",
-  "memory",
-);
+const filmDensityCitation = cite("common-practice", "polyethylene film, 0.92 g/cm3", "memory");
 export const gravity = 9.80665;
 
 /** Where the weights of the take-off come from. */

@@ -43,6 +43,9 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
     });
   }
   const shape = shapeOf(input, assumed, complaints, railTube ? depthOf(railTube) : 0, hoopTube);
+  // Whatever the shape is: complaints about anchors and bins come with all others.
+  const anchors = anchorsOf(input, input.hoops.span.value, assumed, complaints);
+  const obstacles = obstaclesOf(input, complaints);
   if (!hoopTube || !railTube || !shape) return undefined;
   const rail = railOf(input, railTube, shape.lines.length, assumed);
   const shell = shellOf(shape.lines);
@@ -60,7 +63,7 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
     hoopTube,
     rail,
     parts,
-    obstacles: obstaclesOf(input, complaints),
+    obstacles,
     openings: openingsOf(input),
     gapWidth: {
       sides: assumed.take(input.gaps?.sides?.value, 0.025, "gaps.sides", "25 mm", gapReason),
@@ -95,7 +98,7 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
       missing: missing ?? [],
     })),
     onlyGivenStates: input.only_these_states ?? false,
-    anchors: anchorsOf(input, shape.lines.span, assumed, complaints),
+    anchors,
     ballast: ballastOf(input),
     measured: measuredOf(input),
     assumptions: assumed.list,

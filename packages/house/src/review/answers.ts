@@ -20,7 +20,9 @@ export function headline(
       ? ["a gust of ", speed]
       : ["the design wind (", speed, ` ${site.basis} speed)`];
   if (holds) return ["Holds in every state checked, against ", ...against, "."];
-  const failing = summaries.filter((summary) => summary.checks.some((check) => check.ratio[site.combination] > 1));
+  const failing = summaries.filter((summary) =>
+    summary.checks.some((check) => check.ratio[site.combination] > 1),
+  );
   if (failing.length === 0) {
     const [worstLeast] = [...summaries].sort((a, b) => b.least.ratio - a.least.ratio);
     return [
@@ -68,9 +70,6 @@ export function answers(evaluation: Evaluation, summaries: readonly StateSummary
   const now = summaries.find((one) => one.now && one.hold === held);
   const bareNow = summaries.find((one) => one.now && one.hold === "bare");
   if (now) list.push(stateSentence(evaluation, now, "As it stands now, "));
-  if (now && bareNow && held !== "bare") {
-    list.push(stateSentence(evaluation, bareNow, "Without them, "));
-  }
   if (now && Number.isFinite(now.first.workingGust)) {
     list.push([
       "Act before ",
@@ -78,11 +77,18 @@ export function answers(evaluation: Evaluation, summaries: readonly StateSummary
       ": three quarters of that gust.",
     ]);
   }
-  const least = summaries.filter((one) => one.hold === held).reduce((a, b) => (b.least.ratio > a.least.ratio ? b : a));
+  if (now && bareNow && held !== "bare") {
+    list.push(stateSentence(evaluation, bareNow, "Without them, "));
+  }
+  const least = summaries
+    .filter((one) => one.hold === held)
+    .reduce((a, b) => (b.least.ratio > a.least.ratio ? b : a));
   if (least.least.ratio > 1) {
     list.push([
       `Least load of the standard: would ${least.least.check}, ${least.words} (ratio `,
-      Number.isFinite(least.least.ratio) ? measured(least.least.ratio, "ratio", 3) : "beyond all bounds",
+      Number.isFinite(least.least.ratio)
+        ? measured(least.least.ratio, "ratio", 3)
+        : "beyond all bounds",
       ").",
     ]);
   }

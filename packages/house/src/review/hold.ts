@@ -25,12 +25,15 @@ export interface Hold {
 }
 
 /** Weight alone, and as fitted where anything is fitted. */
-export function holdsOf(house: House, site: Site, weights: readonly [Weight, Weight], pressure: number): Hold[] {
+export function holdsOf(
+  house: House,
+  site: Site,
+  weights: readonly [Weight, Weight],
+  pressure: number,
+): Hold[] {
   const hold = (id: HoldId, words: string, fitted: boolean): Hold => {
     const anchors = fitted ? house.anchors : [];
-    const estimates = weights.map((weight) =>
-      fitted ? withBallast(weight, house) : weight,
-    );
+    const estimates = weights.map((weight) => (fitted ? withBallast(weight, house) : weight));
     const holdings = estimates.map(
       (weight): Holding => ({ weight, anchors, slope: site.slope, friction: site.friction }),
     );

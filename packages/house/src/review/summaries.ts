@@ -93,7 +93,9 @@ export function stateSummary(
     .filter((one) => one.hold === hold.id && one.combination === combination)
     .reduce<{ ratio: number; check: string; load: string }>(
       (worst, { outcome, check, load }) =>
-        outcome.ratio > worst.ratio ? { ratio: outcome.ratio, check: checkWords[check].verb, load: load.words } : worst,
+        outcome.ratio > worst.ratio
+          ? { ratio: outcome.ratio, check: checkWords[check].verb, load: load.words }
+          : worst,
       { ratio: 0, check: "none", load: "none applies" },
     );
   const first = checks.reduce((a, b) => (b.workingGust < a.workingGust ? b : a));

@@ -15,7 +15,10 @@ export const tubeStandards = {
 const wall = {
   wall: quantity("length", "nominal wall thickness").optional(),
   gauge: z.int().min(3).max(24).meta({ description: "gauge, only with gauge_table" }).optional(),
-  gauge_table: z.enum(gaugeTableNames as [GaugeTable, ...GaugeTable[]]).meta({ description: "the table the gauge is from" }).optional(),
+  gauge_table: z
+    .enum(gaugeTableNames as [GaugeTable, ...GaugeTable[]])
+    .meta({ description: "the table the gauge is from" })
+    .optional(),
 };
 
 /**

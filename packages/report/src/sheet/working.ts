@@ -57,7 +57,9 @@ function stepRow(
 ): string[] {
   const { formula, symbol, value, note } = step;
   const filled = withNumbers(step);
-  const remarks = [note, !as && formula.range && `valid: ${formula.range}`].filter(Boolean) as string[];
+  const remarks = [note, !as && formula.range && `valid: ${formula.range}`].filter(
+    Boolean,
+  ) as string[];
   return [
     text(number),
     `${symbolMarkup(symbol)} ${text(formula.name)}${remarks.map((r) => `<br><small>${typed(r)}</small>`).join("")}`,

@@ -1,0 +1,97 @@
+import {
+  contactForce,
+  type RailNeed,
+  type SlidingTerms,
+  type SlidingWind,
+  slidingResistance,
+  type TetherParts,
+  tetherParts,
+  tetherPull,
+} from "./slide.ts";
+
+/** Sliding of one case on level ground: the direction is the wind's, whatever the pressure. */
+export interface StraightSlide {
+  readonly sliding: SlidingTerms;
+  readonly wind: SlidingWind;
+  /** Horizontal wind per unit of K_d q_h, m2. */
+  readonly h: number;
+  readonly parts: TetherParts;
+}
+
+export function straightSlide(sliding: SlidingTerms, wind: SlidingWind): StraightSlide {
+  const h = Math.sqrt(wind.fx * wind.fx + wind.fy * wind.fy);
+  const size = h > 0 ? h : 1;
+  return { sliding, wind, h, parts: tetherParts(sliding.terms, wind.fx / size, wind.fy / size) };
+}
+
+/** Resistance of a straight slide at a pressure, N. */
+export function straightResistance({ sliding, wind, parts }: StraightSlide, q: number): number {
+  const { terms } = sliding;
+  const contact = contactForce.evaluate(terms.deadNormal, terms.combination.wind, q * wind.fz);
+  const tether = tetherPull(sliding, wind, q, parts);
+  return slidingResistance.evaluate(terms.holding.friction, contact, tether);
+}
+
+const spareAt = (slide: StraightSlide, q: number): number =>
+  straightResistance(slide, q) - slide.sliding.terms.combination.wind * q * slide.h;
+
+/** Pressures at which contact ends or a rail's need of its tethers begins or is complete, Pa. */
+export function kinks({ terms, right, left }: SlidingTerms, wind: SlidingWind): number[] {
+  const factor = terms.combination.wind;
+  const need = (rail: RailNeed, turn: number): number[] => [
+    (rail.weightMoment - rail.slopeMoment) / (factor * turn),
+    (rail.weightMoment + rail.anchorMoment - rail.slopeMoment) / (factor * turn),
+  ];
+  return [
+    terms.deadNormal / (factor * wind.fz),
+    ...need(right, wind.turnRight),
+    ...need(left, wind.turnLeft),
+  ];
+}
+
+/** A need that sets in at once, where no moment could grow it, shows just past its kink. */
+const justPast = 1 + 1e-13;
+
+/** Whether nothing fails up to a pressure: on straight lines the kinks and the end tell. */
+function holdsUpTo(slide: StraightSlide, stations: readonly number[], q: number): boolean {
+  if (spareAt(slide, q) < 0) return false;
+  for (const kink of stations) {
+    if (!(kink > 0 && kink < q)) continue;
+    if (spareAt(slide, kink) < 0 || spareAt(slide, kink * justPast) < 0) return false;
+  }
+  return true;
+}
+
+/**
+ * The lowest pressure at which a straight slide begins. Every part of it is a straight line between
+ * two kinks, so the first failure is read off the first line that crosses.
+ *
+ * @param below only a limit below this pressure is asked for; infinite where there is none
+ */
+export function straightLimit(
+  slide: StraightSlide,
+  design: number,
+  below = Number.POSITIVE_INFINITY,
+): number {
+  if (slide.h === 0) return Number.POSITIVE_INFINITY;
+  const found = kinks(slide.sliding, slide.wind);
+  if (below < Number.POSITIVE_INFINITY && holdsUpTo(slide, found, below)) {
+    return Number.POSITIVE_INFINITY;
+  }
+  let from = 0;
+  let before = spareAt(slide, 0);
+  if (before < 0) return 0;
+  const stations = found.filter((q) => q > 0 && Number.isFinite(q)).sort((a, b) => a - b);
+  for (const to of stations) {
+    const after = spareAt(slide, to);
+    if (after < 0) return from + ((to - from) * before) / (before - after);
+    from = to * justPast;
+    before = spareAt(slide, from);
+    if (before < 0 && after > 1e-9 * Math.abs(before)) return to;
+    before = Math.max(0, before);
+  }
+  const reach = Math.max(design, 2 * from);
+  const after = spareAt(slide, reach);
+  if (after >= before) return Number.POSITIVE_INFINITY;
+  return from + ((reach - from) * before) / (before - after);
+}
