@@ -13,25 +13,28 @@ export interface Floor {
  */
 export function flattenedFloor(evaluation: Evaluation): () => Floor {
   const { pressure: q } = evaluation;
-  const [hold] = evaluation.holds;
-  if (!hold) throw new Error("nothing holds the house");
   const sets = [...new Set(evaluation.states.map(({ set }) => set))];
-  const tables = sets.map(({ table }) => Float64Array.from(table.components));
-  const lines = hold.lines.map(({ nx, ny, distance }) => [nx, ny, distance] as const);
-  const rows = (["ASD", "LRFD"] as const).flatMap((id) =>
-    hold.terms[id].holdings.map(({ terms }) => ({
-      factor: terms.combination.wind,
-      dead: terms.deadNormal,
-      mu: terms.holding.friction,
-      moments: hold.lines.map((line) => lineTerms(terms, line).weightMoment),
-    })),
-  );
-  const composed = new Float64Array(7 * Math.max(...tables.map((table) => table.length / 7)));
+  const flat = sets.map(({ table, holds: [hold] }) => {
+    if (!hold) throw new Error("nothing holds the house");
+    return {
+      table: Float64Array.from(table.components),
+      lines: hold.lines.map(({ nx, ny, distance }) => [nx, ny, distance] as const),
+      rows: (["ASD", "LRFD"] as const).flatMap((id) =>
+        hold.terms[id].holdings.map(({ terms }) => ({
+          factor: terms.combination.wind,
+          dead: terms.deadNormal,
+          mu: terms.holding.friction,
+          moments: hold.lines.map((line) => lineTerms(terms, line).weightMoment),
+        })),
+      ),
+    };
+  });
+  const composed = new Float64Array(7);
   return () => {
     let lift = 0;
     let slide = 0;
     let limit = Number.POSITIVE_INFINITY;
-    for (const table of tables) {
+    for (const { table, lines, rows } of flat) {
       for (let at = 0; at < table.length; at += 7) {
         // Stands for putting a case together: a product and a sum for every component.
         for (let k = 0; k < 7; k += 1) {

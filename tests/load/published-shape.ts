@@ -20,7 +20,7 @@ import {
   windwardWall,
   type Zone,
 } from "@hoopstay/load";
-import type { Given } from "./published-wind.ts";
+import type { Given } from "./published-given.ts";
 
 /** The row of the arched-roof table that a column names, at r; absent where it does not run. */
 function archedRoof(given: Given, column: string): number {

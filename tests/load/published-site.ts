@@ -10,7 +10,7 @@ import {
   hillRows,
   pressureFactors,
 } from "@hoopstay/load";
-import type { Given } from "./published-wind.ts";
+import type { Given } from "./published-given.ts";
 
 const exposures: readonly string[] = ["B", "C", "D"];
 const editionOf = (given: Given) => (given.text("edition") === "7-22" ? asce722 : asce716);

@@ -1,15 +1,8 @@
 import type { PublishedCase, PublishedFile } from "../published/published-case.ts";
 import { worthOf } from "./printed-units.ts";
+import type { Given } from "./published-given.ts";
 import { shapeComputations } from "./published-shape.ts";
 import { siteComputations } from "./published-site.ts";
-
-/** What a published case gives, numbers turned from the printed unit to SI. */
-export interface Given {
-  has(key: string): boolean;
-  number(key: string): number;
-  numbers(key: string): number[];
-  text(key: string): string;
-}
 
 function givenOf(file: PublishedFile, { given, title }: PublishedCase): Given {
   const worth = (key: string): number => worthOf(file.units[key] ?? "1");

@@ -119,12 +119,9 @@ const row = (leastUplift: number) =>
     sixteenths(-60, 60),
   );
 
-/** A breath of wind across comes first: a row that keeps its contact. */
-const breath = [1 / 16, 0, 0, 0, 0, 0, 1 / 16];
-
 const tableOf = (rows: number[][]): ActionTable => ({
-  count: rows.length + 1,
-  components: Float64Array.from([breath, ...rows].flat()),
+  count: rows.length,
+  components: Float64Array.from(rows.flat()),
 });
 
 /** Any actions per unit of pressure, m2 and m3: pressing down too, or lifting only. */

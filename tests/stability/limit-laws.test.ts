@@ -26,6 +26,7 @@ import {
   actions,
   between,
   combination,
+  type HeldHouse,
   heldHouse,
   holdingsOf,
   holds,
@@ -155,4 +156,21 @@ describe(`laws of limits (seed ${seed})`, () => {
       40,
     );
   });
+});
+
+test("a row without any contact governs sliding, wherever it stands in the table", () => {
+  const weight = { x: 0, y: 0, z: 1 };
+  const house: HeldHouse = {
+    slope: null,
+    friction: 0.3,
+    anchors: [],
+    bearing: { halfSpan: 3, front: 6, back: 6, railWidth: 0.1, allowable: 47880 },
+    weights: [
+      { name: "low", W: 6000, ...weight },
+      { name: "high", W: 9000, ...weight },
+    ],
+  };
+  const rows = [20, 0, 60, 0, 0, 0, 20, 1, 0, 0, 0, 0, 0, 1];
+  const table = { count: 2, components: Float64Array.from(rows) };
+  expect(solve(house, table, asd, 120).slide.byRatio.ratio).toBe(Number.POSITIVE_INFINITY);
 });

@@ -36,9 +36,9 @@ function plainSlides(
     const demand = loaded * h + downslope;
     const contact = deadNormal - loaded * v;
     const resistance = contact > 0 ? friction * contact : 0;
-    // Compared crosswise: a division only where a worse case was found.
-    if (found.ratio < Number.POSITIVE_INFINITY && demand > found.ratio * resistance) {
-      found.ratio = ratioOf(demand, resistance);
+    const ratio = ratioOf(demand, resistance);
+    if (ratio > found.ratio) {
+      found.ratio = ratio;
       found.worst = [place, row];
     }
     const pull = h + friction * v;

@@ -19,7 +19,7 @@ export const POUND = 0.45359237;
 export const OUNCE = POUND / 16;
 
 /** Standard gravity, m/s2: turns a mass on a scale into a weight. */
-export const GRAVITY = 9.80665;
+const GRAVITY = 9.80665;
 
 /** Newtons in a pound-force, a kip, and the weight of a kilogram. */
 export const POUND_FORCE = POUND * GRAVITY;

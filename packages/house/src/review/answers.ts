@@ -21,7 +21,10 @@ export function headline(
       : ["the design wind (", speed, ` ${site.basis} speed)`];
   if (holds) return ["Holds in every state checked, against ", ...against, "."];
   const failing = summaries.filter((summary) =>
-    summary.checks.some((check) => check.ratio[site.combination] > 1),
+    summary.checks.some(
+      ({ ratio, codeSpeed }) =>
+        ratio[site.combination] > 1 || codeSpeed[site.combination] < site.mapSpeed * (1 - 1e-12),
+    ),
   );
   if (failing.length === 0) {
     const [worstLeast] = [...summaries].sort((a, b) => b.least.ratio - a.least.ratio);

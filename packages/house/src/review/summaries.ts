@@ -99,7 +99,14 @@ export function stateSummary(
       { ratio: 0, check: "none", load: "none applies" },
     );
   const first = checks.reduce((a, b) => (b.workingGust < a.workingGust ? b : a));
-  const holds = least.ratio <= 1 && checks.every((check) => check.ratio[combination] <= 1);
+  const { mapSpeed } = evaluation.site;
+  // A ratio at the design speed is not enough on a slope: every smaller wind must hold too.
+  const holds =
+    least.ratio <= 1 &&
+    checks.every(
+      ({ ratio, codeSpeed }) =>
+        ratio[combination] <= 1 && codeSpeed[combination] >= mapSpeed * (1 - 1e-12),
+    );
   return {
     id: state.id,
     words: state.words,
