@@ -1,4 +1,4 @@
-import { type BaseLine, type CheckId, checkIds } from "./base-line.ts";
+import { type CheckId, checkIds } from "./base-line.ts";
 import type { CheckTerms } from "./check-terms.ts";
 import type { Extremes } from "./extremes.ts";
 import { governingSlides } from "./governing-slides.ts";
@@ -26,6 +26,16 @@ function keep(found: Map<CheckId, Worst>, outcome: CheckOutcome): void {
   known.byLimit = lowerLimit(known.byLimit, outcome);
 }
 
+/**
+ * Whether a check on level ground can be passed over: no more demand and no less resistance than an
+ * outcome that is known to govern both ways.
+ */
+const passedOver = (known: Worst | undefined, demand: number, resistance: number): boolean =>
+  known !== undefined &&
+  known.byRatio === known.byLimit &&
+  demand <= known.byRatio.demand &&
+  resistance >= known.byRatio.resistance;
+
 /** The governing outcomes of all checks of one table. */
 export function governingChecks(
   terms: CheckTerms,
@@ -34,19 +44,31 @@ export function governingChecks(
 ): Governing[] {
   const { components } = table;
   const { uplift, moments } = extremes;
+  const { pressure, combination, holdings } = terms;
   const found = new Map<CheckId, Worst>();
-  for (let place = 0; place < terms.holdings.length; place += 1) {
-    const { lines } = terms.holdings[place] as CheckTerms["holdings"][number];
-    keep(found, lift(terms, place, uplift, components[uplift * stride + 2] as number));
+  for (let place = 0; place < holdings.length; place += 1) {
+    const { lines, terms: held } = holdings[place] as CheckTerms["holdings"][number];
+    const lifting = components[uplift * stride + 2] as number;
+    const hold = held.deadNormal + held.anchorDown;
+    if (!passedOver(found.get("lift"), combination.wind * Math.max(0, pressure * lifting), hold)) {
+      keep(found, lift(terms, place, uplift, lifting));
+    }
     for (let linePlace = 0; linePlace < lines.length; linePlace += 1) {
-      const { line } = lines[linePlace] as { line: BaseLine };
+      const { line, terms: about } = lines[linePlace] as (typeof lines)[number];
       const index = moments[linePlace] as number;
       const row = index * stride + 2;
       const [mx, my] = [components[row + 1] as number, components[row + 2] as number];
       const moment = overturningAbout(line, mx, my, components[row] as number);
+      const demand = combination.wind * Math.max(0, pressure * moment);
+      const resistance = about.weightMoment + about.anchorMoment;
+      if (about.slopeMoment === 0 && passedOver(found.get(line.check), demand, resistance))
+        continue;
       keep(found, turn(terms, place, linePlace, index, moment));
     }
   }
   found.set("slide", governingSlides(terms, table, extremes.horizontal));
-  return checkIds.map((check) => ({ check, ...(found.get(check) as Worst) }));
+  return checkIds.map((check) => {
+    const { byRatio, byLimit } = found.get(check) as Worst;
+    return { check, byRatio, byLimit };
+  });
 }

@@ -1,122 +1,124 @@
 import * as z from "zod";
 
-const speed = z
-  .number()
-  .nullable()
-  .meta({ description: "m/s; null where this check sets no limit" });
-const ratio = z
-  .number()
-  .nullable()
-  .meta({ description: "demand over resistance; null where nothing resists: beyond all bounds" });
+/** What `--json` prints: every case and every check, in SI. Made only where it is asked for. */
+export function resultSchema() {
+  const speed = z
+    .number()
+    .nullable()
+    .meta({ description: "m/s; null where this check sets no limit" });
+  const ratio = z
+    .number()
+    .nullable()
+    .meta({ description: "demand over resistance; null where nothing resists: beyond all bounds" });
 
-const check = z.strictObject({
-  check: z.enum(["lift", "tip-right", "tip-left", "tip-front", "tip-back", "slide"]),
-  weight: z.enum(["low", "high"]),
-  without_arch: z.boolean().meta({ description: "sliding: walls and ends only" }),
-  demand: z.number().meta({ description: "N, or N m about the base line" }),
-  resistance: z.number().meta({ description: "N, or N m about the base line" }),
-  ratio,
-  code_speed: speed,
-  working_gust: speed.meta({ description: "m/s, ASD only; null for LRFD and where no limit" }),
-});
+  const check = z.strictObject({
+    check: z.enum(["lift", "tip-right", "tip-left", "tip-front", "tip-back", "slide"]),
+    weight: z.enum(["low", "high"]),
+    without_arch: z.boolean().meta({ description: "sliding: walls and ends only" }),
+    demand: z.number().meta({ description: "N, or N m about the base line" }),
+    resistance: z.number().meta({ description: "N, or N m about the base line" }),
+    ratio,
+    code_speed: speed,
+    working_gust: speed.meta({ description: "m/s, ASD only; null for LRFD and where no limit" }),
+  });
 
-const held = z.strictObject({
-  hold: z.enum(["bare", "fitted"]),
-  combination: z.enum(["ASD", "LRFD"]),
-  checks: z.array(check),
-});
+  const held = z.strictObject({
+    hold: z.enum(["bare", "fitted"]),
+    combination: z.enum(["ASD", "LRFD"]),
+    checks: z.array(check),
+  });
 
-const components = z.strictObject({
-  fx: z.number(),
-  fy: z.number(),
-  fz: z.number(),
-  mx: z.number(),
-  my: z.number(),
-  mz: z.number(),
-  fx_without_arch: z.number(),
-});
+  const components = z.strictObject({
+    fx: z.number(),
+    fy: z.number(),
+    fz: z.number(),
+    mx: z.number(),
+    my: z.number(),
+    mz: z.number(),
+    fx_without_arch: z.number(),
+  });
 
-const windCase = z.strictObject({
-  id: z.string(),
-  load_case: z.int(),
-  direction: z.string(),
-  reading: z.enum(["arc", "span"]).nullable(),
-  coefficient_set: z.string(),
-  vertical: z.enum(["across", "along"]),
-  inside_coefficient: z.number(),
-  twist: z.int(),
-  components: components.meta({ description: "N and N m at the map speed, z up, right-handed" }),
-  held: z
-    .array(held)
-    .meta({ description: "empty for cases 2 and 4: no single check feels torsion" }),
-});
+  const windCase = z.strictObject({
+    id: z.string(),
+    load_case: z.int(),
+    direction: z.string(),
+    reading: z.enum(["arc", "span"]).nullable(),
+    coefficient_set: z.string(),
+    vertical: z.enum(["across", "along"]),
+    inside_coefficient: z.number(),
+    twist: z.int(),
+    components: components.meta({ description: "N and N m at the map speed, z up, right-handed" }),
+    held: z
+      .array(held)
+      .meta({ description: "empty for cases 2 and 4: no single check feels torsion" }),
+  });
 
-/** What `--json` prints: every case and every check, in SI. */
-export const resultSchema = z.strictObject({
-  program: z.string(),
-  version: z.string(),
-  digest: z.string(),
-  house: z.string(),
-  site: z.string(),
-  holds: z.boolean(),
-  combination: z.enum(["ASD", "LRFD"]),
-  map_speed: z.number(),
-  pressure: z.number().meta({ description: "K_d q_h at the map speed, Pa" }),
-  factors: z.strictObject({ kz: z.number(), kzt: z.number(), kd: z.number(), ke: z.number() }),
-  weights: z.array(
-    z.strictObject({
-      hold: z.enum(["bare", "fitted"]),
-      name: z.enum(["low", "high"]),
-      weight: z.number(),
-      x: z.number(),
-      y: z.number(),
-      z: z.number(),
-    }),
-  ),
-  take_off: z.array(
-    z.strictObject({
-      what: z.string(),
-      low: z.number(),
-      high: z.number(),
-      x: z.number(),
-      y: z.number(),
-      z: z.number(),
-    }),
-  ),
-  states: z.array(
-    z.strictObject({
-      id: z.string(),
-      words: z.string(),
-      load_set: z.string(),
-      enclosure: z.string(),
-      inside_coefficients: z.array(z.number()),
-      governing: z.array(
-        z.strictObject({
-          hold: z.enum(["bare", "fitted"]),
-          combination: z.enum(["ASD", "LRFD"]),
-          checks: z.array(
-            check.extend({
-              case: z.string(),
-              limit_case: z.string().meta({ description: "case of the lowest limit" }),
-            }),
-          ),
-          least_load: z.array(
-            z.strictObject({
-              check: z.string(),
-              load: z.string(),
-              demand: z.number(),
-              resistance: z.number(),
-              ratio,
-            }),
-          ),
-        }),
-      ),
-    }),
-  ),
-  load_sets: z.array(z.strictObject({ id: z.string(), cases: z.array(windCase) })),
-  assumptions: z.array(z.strictObject({ key: z.string(), used: z.string(), why: z.string() })),
-  cautions: z.array(z.string()),
-  not_checked: z.array(z.string()),
-});
+  return z.strictObject({
+    program: z.string(),
+    version: z.string(),
+    digest: z.string(),
+    house: z.string(),
+    site: z.string(),
+    holds: z.boolean(),
+    combination: z.enum(["ASD", "LRFD"]),
+    map_speed: z.number(),
+    pressure: z.number().meta({ description: "K_d q_h at the map speed, Pa" }),
+    factors: z.strictObject({ kz: z.number(), kzt: z.number(), kd: z.number(), ke: z.number() }),
+    weights: z.array(
+      z.strictObject({
+        hold: z.enum(["bare", "fitted"]),
+        name: z.enum(["low", "high"]),
+        weight: z.number(),
+        x: z.number(),
+        y: z.number(),
+        z: z.number(),
+      }),
+    ),
+    take_off: z.array(
+      z.strictObject({
+        what: z.string(),
+        low: z.number(),
+        high: z.number(),
+        x: z.number(),
+        y: z.number(),
+        z: z.number(),
+      }),
+    ),
+    states: z.array(
+      z.strictObject({
+        id: z.string(),
+        words: z.string(),
+        load_set: z.string(),
+        enclosure: z.string(),
+        inside_coefficients: z.array(z.number()),
+        governing: z.array(
+          z.strictObject({
+            hold: z.enum(["bare", "fitted"]),
+            combination: z.enum(["ASD", "LRFD"]),
+            checks: z.array(
+              check.extend({
+                case: z.string(),
+                limit_case: z.string().meta({ description: "case of the lowest limit" }),
+              }),
+            ),
+            least_load: z.array(
+              z.strictObject({
+                check: z.string(),
+                load: z.string(),
+                demand: z.number(),
+                resistance: z.number(),
+                ratio,
+              }),
+            ),
+          }),
+        ),
+      }),
+    ),
+    load_sets: z.array(z.strictObject({ id: z.string(), cases: z.array(windCase) })),
+    assumptions: z.array(z.strictObject({ key: z.string(), used: z.string(), why: z.string() })),
+    cautions: z.array(z.string()),
+    not_checked: z.array(z.string()),
+  });
+}
 
-export type Result = z.output<typeof resultSchema>;
+export type Result = z.output<ReturnType<typeof resultSchema>>;

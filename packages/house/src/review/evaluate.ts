@@ -33,22 +33,26 @@ import { type TakeOff, takeOff, weightsOf } from "../take-off/take-off.ts";
 import { type Hold, type HoldId, holdsOf } from "./hold.ts";
 import { type LeastOutcome, leastOutcomes } from "./least-check.ts";
 
+/** One covering and arrangement of end walls: its wind, and what is left to hold the house. */
+interface Arrangement {
+  readonly surfaces: WindSurfaces;
+  /** A missing wall or stripped film has no weight here. */
+  readonly holds: readonly Hold[];
+  readonly leastOutcomes: readonly LeastOutcome[];
+}
+
 /** States that the wind cannot tell apart share one load set. */
-export interface LoadSet {
+export interface LoadSet extends Arrangement {
   readonly covering: Covering;
   readonly ends: EndsPresent;
   readonly insideCoefficients: readonly number[];
-  readonly surfaces: WindSurfaces;
   readonly table: CaseTable;
-  /** What holds the house in this arrangement: a missing wall or stripped film has no weight. */
-  readonly holds: readonly Hold[];
   /** Governing outcomes by hold and combination. */
   readonly governing: readonly {
     readonly hold: HoldId;
     readonly combination: CombinationId;
     readonly checks: readonly Governing[];
   }[];
-  readonly leastOutcomes: readonly LeastOutcome[];
 }
 
 export interface EvaluatedState {
@@ -89,22 +93,30 @@ export function evaluate(house: House, site: Site): Evaluation {
   };
   const gross = grossAreas(shell);
   const roofs = new Map<Covering, RoofSets>();
+  const arrangements = new Map<string, Arrangement>();
   const sets = new Map<string, LoadSet>();
+  const arrange = (covering: Covering, state: HouseState): Arrangement => {
+    const roof = roofs.get(covering) ?? roofSetsOf(body, covering);
+    roofs.set(covering, roof);
+    const gone = goneIn(state);
+    const held = gone.length > 0 ? holdsWithout(gone) : holds;
+    return {
+      surfaces: windSurfaces(body, covering, state.ends, roof),
+      holds: held,
+      leastOutcomes: leastOutcomes(leastLoads(shell, covering, house.obstacles), held),
+    };
+  };
   const states = statesOf(house, shell).map((state): EvaluatedState => {
     const enclosure = state.filmOn ? enclosureOf(state.openings, gross) : null;
     const covering: Covering = !enclosure ? "bare" : enclosure.kind === "open" ? "open" : "covered";
     const inside = enclosure?.insideCoefficients ?? [0];
-    const key = `${covering} ${state.ends.front} ${state.ends.back} ${inside.join(" ")}`;
+    const place = `${covering} ${state.ends.front} ${state.ends.back}`;
+    const key = `${place} ${inside.join(" ")}`;
     let set = sets.get(key);
     if (!set) {
-      let roof = roofs.get(covering);
-      if (!roof) {
-        roof = roofSetsOf(body, covering);
-        roofs.set(covering, roof);
-      }
-      const gone = goneIn(state);
-      const held = gone.length > 0 ? holdsWithout(gone) : holds;
-      set = loadSet(body, covering, state.ends, inside, roof, held);
+      const arrangement = arrangements.get(place) ?? arrange(covering, state);
+      arrangements.set(place, arrangement);
+      set = loadSet(arrangement, inside);
       sets.set(key, set);
     }
     return { state, enclosure, set };
@@ -119,15 +131,8 @@ function goneIn({ ends, filmOn }: HouseState): Belongs[] {
   return gone;
 }
 
-function loadSet(
-  body: WindBody,
-  covering: Covering,
-  ends: EndsPresent,
-  insideCoefficients: readonly number[],
-  roof: RoofSets,
-  holds: readonly Hold[],
-): LoadSet {
-  const surfaces = windSurfaces(body, covering, ends, roof);
+function loadSet(arrangement: Arrangement, insideCoefficients: readonly number[]): LoadSet {
+  const { surfaces, holds } = arrangement;
   const table = singleCheckCases(surfaces, insideCoefficients);
   const governing = holds.flatMap(({ id, terms, lines }) => {
     const extremes = extremesOf(table, lines);
@@ -137,16 +142,8 @@ function loadSet(
       checks: governingChecks(terms[combination.id], table, extremes),
     }));
   });
-  return {
-    covering,
-    ends,
-    insideCoefficients,
-    surfaces,
-    table,
-    holds,
-    governing,
-    leastOutcomes: leastOutcomes(leastLoads(body.shell, covering, body.obstacles), holds),
-  };
+  const { covering, ends } = surfaces;
+  return { ...arrangement, covering, ends, insideCoefficients, table, governing };
 }
 
 function frameTubes(house: House): FrameTubes {

@@ -45,6 +45,18 @@ export const quantityMark = "quantity:";
 /** Begins the message of an unknown key; the known ones follow. */
 export const keysMark = "keys:";
 
+const unitTexts = new Map<Dimension, string>();
+
+/** What an editor says about the units of a dimension. */
+function unitWords(dimension: Dimension): string {
+  let text = unitTexts.get(dimension);
+  if (text === undefined) {
+    text = `A number with its unit: ${spellingsOf(dimension).slice(0, 6).join(", ")} ...`;
+    unitTexts.set(dimension, text);
+  }
+  return text;
+}
+
 type Sign = "positive" | "not-negative" | "any";
 
 /** A number with a unit, as text; the text as typed is kept beside the SI value. */
@@ -67,7 +79,7 @@ export function quantity(dimension: Dimension, about: string, sign: Sign = "posi
       return z.NEVER;
     })
     .meta({
-      description: `${about}. A number with its unit: ${spellingsOf(dimension).slice(0, 6).join(", ")} ...`,
+      description: `${about}. ${unitWords(dimension)}`,
       examples: [example],
     });
 }

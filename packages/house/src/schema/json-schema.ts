@@ -13,7 +13,7 @@ export type SchemaName = keyof typeof titles;
 
 /** The JSON Schema of a file or of the result, generated from the schema that reads or makes it. */
 export function jsonSchema(name: SchemaName): object {
-  const schema = { house: houseSchema, site: siteSchema, result: resultSchema }[name];
+  const schema = { house: houseSchema, site: siteSchema, result: resultSchema() }[name];
   return {
     title: titles[name],
     ...z.toJSONSchema(schema, { io: name === "result" ? "output" : "input" }),
