@@ -1,12 +1,15 @@
 // Run by the build: the main job once, then V8's compiled code of all that ran is kept.
-const { writeFileSync } = require("node:fs");
+const { rmSync, writeFileSync } = require("node:fs");
 const { join } = require("node:path");
 const process = require("node:process");
 
-process.argv = [process.execPath, "hoopstay", "check", ...process.argv.slice(2)];
 const dist = join(__dirname, "dist");
+const report = join(dist, "warm.html");
+const [house, site] = process.argv.slice(2);
+process.argv = [process.execPath, "hoopstay", "check", house, site, "--report", report];
 const { script, done } = require(join(dist, "hoopstay.js"));
 done.then(() => {
+  rmSync(report, { force: true });
   writeFileSync(join(dist, "program.compiled"), script.createCachedData());
   process.exitCode = 0;
 });
