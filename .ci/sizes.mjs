@@ -5,7 +5,10 @@ import process from "node:process";
 // Ceilings for the built program, in kB, with the reason of each.
 const ceilings = {
   "program.cjs": [1250, "everything in one file; the report's typesetting is more than a third"],
-  "program.compiled": [2300, "V8's code of what the main job and its report run: read at every start"],
+  "program.compiled": [
+    2300,
+    "V8's code of what the main job and its report run: read at every start",
+  ],
   "hoopstay.js": [2, "the launcher: nothing but reading the two"],
 };
 
