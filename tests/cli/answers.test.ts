@@ -45,7 +45,7 @@ describe.each(examples)("%s at %s", (house, site) => {
         run(folder, [...check, "--json"]),
         run(folder, [...check, "--json", "--units", "si"]),
       ]);
-      const result: Result = resultSchema.parse(JSON.parse(json.stdout));
+      const result: Result = resultSchema().parse(JSON.parse(json.stdout));
       expect(inSi).toEqual(json);
       expect(json.code).toBe(plain.code);
       expect(json.code).toBe(result.holds ? 0 : 1);
