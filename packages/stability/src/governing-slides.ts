@@ -30,13 +30,15 @@ function plainSlides(
   const { friction } = held.holding;
   const loaded = factor * terms.pressure;
   const stuck = friction * deadNormal < downslope;
+  // A row with no more wind and no more uplift than one already worked can govern nothing.
+  let [knownH, knownV] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  let least = Number.POSITIVE_INFINITY;
   for (let row = 0; row < horizontal.length; row += 1) {
     const h = horizontal[row] as number;
     const v = components[(row >> 1) * stride + 2] as number;
-    const demand = loaded * h + downslope;
+    if (h <= knownH && v <= knownV) continue;
     const contact = deadNormal - loaded * v;
-    const resistance = contact > 0 ? friction * contact : 0;
-    const ratio = ratioOf(demand, resistance);
+    const ratio = ratioOf(loaded * h + downslope, contact > 0 ? friction * contact : 0);
     if (ratio > found.ratio) {
       found.ratio = ratio;
       found.worst = [place, row];
@@ -44,6 +46,10 @@ function plainSlides(
     const pull = h + friction * v;
     if (pull <= 0 && !stuck) continue;
     const limit = stuck ? 0 : slidingLimit.evaluate(friction, deadNormal, downslope, factor, h, v);
+    if (limit < least) {
+      least = limit;
+      [knownH, knownV] = [h, v];
+    }
     if (limit < found.limit) {
       found.limit = limit;
       found.lowest = [place, row];

@@ -132,7 +132,7 @@ function goneIn({ ends, filmOn }: HouseState): Belongs[] {
 }
 
 function loadSet(arrangement: Arrangement, insideCoefficients: readonly number[]): LoadSet {
-  const { surfaces, holds } = arrangement;
+  const { surfaces, holds, leastOutcomes: least } = arrangement;
   const table = singleCheckCases(surfaces, insideCoefficients);
   const governing = holds.flatMap(({ id, terms, lines }) => {
     const extremes = extremesOf(table, lines);
@@ -143,7 +143,16 @@ function loadSet(arrangement: Arrangement, insideCoefficients: readonly number[]
     }));
   });
   const { covering, ends } = surfaces;
-  return { ...arrangement, covering, ends, insideCoefficients, table, governing };
+  return {
+    surfaces,
+    holds,
+    leastOutcomes: least,
+    covering,
+    ends,
+    insideCoefficients,
+    table,
+    governing,
+  };
 }
 
 function frameTubes(house: House): FrameTubes {
