@@ -21,8 +21,10 @@ export const OUNCE = POUND / 16;
 /** Standard gravity, m/s2: turns a mass on a scale into a weight. */
 const GRAVITY = 9.80665;
 
-/** Newtons in a pound-force, a kip, and the weight of a kilogram. */
+/** Newtons in a pound-force, a kip, and the weight of a kilogram (standard gravity). */
 export const POUND_FORCE = POUND * GRAVITY;
+/** Pascals in a pound per square foot. */
+export const POUND_PER_SQUARE_FOOT = POUND_FORCE / FOOT ** 2;
 export const KIP = 1000 * POUND_FORCE;
 export const KILOGRAM_FORCE = GRAVITY;
 

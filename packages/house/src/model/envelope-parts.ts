@@ -1,8 +1,15 @@
-import { arcLineCentroid, type Shell } from "@hoopstay/load";
+import { KILOGRAM_FORCE } from "@hoopstay/core";
+import type { Shell } from "@hoopstay/load";
 import type { HouseInput } from "../schema/house-schema.ts";
 import type { Assumptions } from "./assumption.ts";
 import type { Rail } from "./house-model.ts";
-import { filmDensity, gravity, woodDensities } from "./materials.ts";
+import {
+  commonFilm,
+  filmDensity,
+  framingHigh,
+  sheetTolerance,
+  woodDensities,
+} from "./materials.ts";
 import { at, type Part, type Place } from "./part.ts";
 import type { HouseShape } from "./shape.ts";
 
@@ -53,9 +60,6 @@ export function envelopeParts(
   }
   const area = shell.hoopLine * length;
   const film = filmWeight(input, assumed);
-  const middle =
-    (shell.arc.length * (shell.springing + arcLineCentroid(shell.arc)) + shell.springing ** 2) /
-    shell.hoopLine;
   parts.push({
     kind: "unit",
     belongs: "film",
@@ -63,16 +67,16 @@ export function envelopeParts(
     count: 1,
     amount: area,
     unit: "area",
-    low: 0.95 * film,
-    high: 1.1 * film,
-    ...at(0, 0, middle),
+    low: sheetTolerance.low * film,
+    high: sheetTolerance.high * film,
+    ...at(0, 0, shell.hoopLineCentroid),
   });
   return parts;
 }
 
 /** Weight of film by area, N/m2. */
 function filmWeight(input: HouseInput, assumed: Assumptions): number {
-  if (input.film?.mass) return input.film.mass.value * gravity;
+  if (input.film?.mass) return input.film.mass.value * KILOGRAM_FORCE;
   const layers = assumed.take(
     input.film?.layers,
     1,
@@ -82,7 +86,7 @@ function filmWeight(input: HouseInput, assumed: Assumptions): number {
   );
   const thickness = assumed.take(
     input.film?.thickness?.value,
-    0.006 * 0.0254,
+    commonFilm,
     "film.thickness",
     "6 mil",
     "common practice, no source",
@@ -103,12 +107,12 @@ export function endWallParts(
     const place = at(0, y, shell.endCentroid);
     const cladding = assumed.take(
       wall?.cladding?.mass.value,
-      (0.006 * 0.0254 * filmDensity) / gravity,
+      (commonFilm * filmDensity) / KILOGRAM_FORCE,
       `end_walls.${end}.cladding`,
       "one layer of 6 mil film",
       "safe side: lightest",
     );
-    const unit = cladding * gravity;
+    const unit = cladding * KILOGRAM_FORCE;
     parts.push({
       kind: "unit",
       belongs: end,
@@ -116,8 +120,8 @@ export function endWallParts(
       count: 1,
       amount: shell.endArea,
       unit: "area",
-      low: 0.95 * unit,
-      high: 1.1 * unit,
+      low: sheetTolerance.low * unit,
+      high: sheetTolerance.high * unit,
       ...place,
     });
     if (wall?.framing) {
@@ -127,7 +131,7 @@ export function endWallParts(
         belongs: end,
         what: `end framing, ${end}`,
         low: value,
-        high: 1.1 * value,
+        high: framingHigh * value,
         ...place,
       });
     }
@@ -140,7 +144,7 @@ export function endWallParts(
         belongs: end,
         what,
         low: value,
-        high: 1.1 * value,
+        high: framingHigh * value,
         ...at(0, y, door.height.value / 2),
       });
     }

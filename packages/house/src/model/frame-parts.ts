@@ -101,7 +101,7 @@ export function frameParts(
       complaints.push({
         path: ["collar_ties", "height"],
         code: "out-of-range",
-        given: `${height.toFixed(2)} m above ground`,
+        given: ties.height.text,
         expected: "a height between the springing and the crown",
         mend: "Measure from the ground under the skids.",
       });

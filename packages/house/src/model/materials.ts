@@ -1,4 +1,12 @@
-import { type Citation, cite, formula, judged } from "@hoopstay/core";
+import {
+  type Citation,
+  cite,
+  FOOT,
+  formula,
+  judged,
+  KILOGRAM_FORCE,
+  POUND_FORCE,
+} from "@hoopstay/core";
 
 /** Oven-dry specific gravity by kind of wood. */
 export const woodGravity = {
@@ -10,7 +18,7 @@ export const woodGravity = {
 const woodGravityCitation = cite("hud-densities", "wood, by species group", "read");
 
 /** Weight density of water, N/m3, from 62.4 lb/ft3. */
-const water = (62.4 * 0.45359237 * 9.80665) / 0.3048 ** 3;
+const water = (62.4 * POUND_FORCE) / FOOT ** 3;
 
 const woodWeight = formula({
   id: "wood-weight",
@@ -41,9 +49,17 @@ export const woodDensities = (kind: keyof typeof woodGravity): { low: number; hi
 });
 
 /** Weight density of polyethylene film, N/m3 (0.92 g/cm3). */
-export const filmDensity = 920 * 9.80665;
+export const filmDensity = 920 * KILOGRAM_FORCE;
 const filmDensityCitation = cite("common-practice", "polyethylene film, 0.92 g/cm3", "memory");
-export const gravity = 9.80665;
+
+/** Low and high over nominal weight of film and sheet, and the high one of framing and doors. */
+export const sheetTolerance = { low: 0.95, high: 1.1 } as const;
+export const framingHigh = 1.1;
+const toleranceCitation = judged(
+  "film and sheet 5 % under to 10 % over their nominal mass, framing and doors 10 % over as entered",
+);
+/** One layer of greenhouse film where the owner does not know: 6 mil. */
+export const commonFilm = 0.006 * (FOOT / 12);
 
 /** Where the weights of the take-off come from. */
 export const takeOffCitations: readonly Citation[] = [
@@ -51,6 +67,7 @@ export const takeOffCitations: readonly Citation[] = [
   woodGravityCitation,
   moistureCitation,
   filmDensityCitation,
+  toleranceCitation,
   cite("astm-a500", "wall tolerance 10 %", "memory"),
   cite("astm-a123", "table 1, zinc of galvanised tube in the high weight", "second-hand"),
 ];

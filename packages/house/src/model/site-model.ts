@@ -1,4 +1,4 @@
-import { type Citation, cite, judged } from "@hoopstay/core";
+import { type Citation, cite, judged, POUND_PER_SQUARE_FOOT } from "@hoopstay/core";
 import {
   asce716,
   asce722,
@@ -35,7 +35,6 @@ export interface Site {
   readonly assumptions: readonly Assumption[];
 }
 
-const psf = (0.45359237 * 9.80665) / 0.3048 ** 2;
 const bearingRows = { "1": 4000, "2": 2000, "3": 1500, "4A": 1000, "4B": 1000 } as const;
 const bearingTable = cite("24-cfr-3285", "table to 3285.202", "read");
 const bareSoil: Record<string, number> = { silt: 0.2, "silty sand": 0.25, sand: 0.3, gravel: 0.4 };
@@ -154,15 +153,18 @@ function bearingOf(
       expected: "an allowable bearing pressure: class 5 ground has no published one",
       mend: "Peat, organic clay and fresh fill need an engineer's value: ground.bearing.",
     });
-    return { value: 1000 * psf, citation: bearingTable };
+    return { value: 1000 * POUND_PER_SQUARE_FOOT, citation: bearingTable };
   }
-  if (soil) return { value: bearingRows[soil] * psf, citation: bearingTable };
+  if (soil) return { value: bearingRows[soil] * POUND_PER_SQUARE_FOOT, citation: bearingTable };
   assumed.list.push({
     key: "ground.bearing",
     used: "1000 psf",
     why: "judgement; the lowest class with a published value (24 CFR 3285.202)",
   });
-  return { value: 1000 * psf, citation: judged("soil class unknown: 1000 psf, as class 4") };
+  return {
+    value: 1000 * POUND_PER_SQUARE_FOOT,
+    citation: judged("soil class unknown: 1000 psf, as class 4"),
+  };
 }
 
 function frictionOf(input: SiteInput, assumed: Assumptions): { value: number; citation: Citation } {

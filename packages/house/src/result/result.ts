@@ -1,4 +1,4 @@
-import { type CaseTable, torsionCases, type WindCase } from "@hoopstay/load";
+import { type CaseTable, caseStride, torsionCases, type WindCase } from "@hoopstay/load";
 import { allOutcomes, type CheckOutcome, checkIds, combinations } from "@hoopstay/stability";
 import { cautions, notChecked } from "../review/cautions.ts";
 import type { Evaluation, LoadSet } from "../review/evaluate.ts";
@@ -40,7 +40,7 @@ function caseResult(
 ): CaseResult {
   const windCase = table.cases[index] as WindCase;
   const [fx, fy, fz, mx, my, mz, bare] = Array.from(
-    table.components.subarray(index * 7, index * 7 + 7),
+    table.components.subarray(index * caseStride, (index + 1) * caseStride),
     (unit) => unit * evaluation.pressure,
   ) as [number, number, number, number, number, number, number];
   return {

@@ -1,4 +1,4 @@
-import type { LeastLoad } from "@hoopstay/load";
+import { caseStride, type LeastLoad } from "@hoopstay/load";
 import {
   type CheckId,
   type CheckOutcome,
@@ -21,14 +21,14 @@ export interface LeastOutcome {
 /** Worst least load of every check, for every hold and combination. */
 export function leastOutcomes(least: readonly LeastLoad[], holds: readonly Hold[]): LeastOutcome[] {
   if (least.length === 0) return [];
-  const components = new Float64Array(least.length * 7);
+  const components = new Float64Array(least.length * caseStride);
   least.forEach(({ axis, sense, force, height }, index) => {
     const push = sense * force;
     const row =
       axis === "across"
         ? [push, 0, 0, 0, push * height, 0, push]
         : [0, push, 0, -push * height, 0, 0, 0];
-    components.set(row, index * 7);
+    components.set(row, index * caseStride);
   });
   const table = { count: least.length, components };
   return holds.flatMap(({ id, terms, lines }) => {

@@ -9,7 +9,7 @@ import {
   type StateSummary,
   type Words,
 } from "@hoopstay/core";
-import { enclosureCitations, rowChoiceCitation, type WindCase } from "@hoopstay/load";
+import { caseStride, enclosureCitations, rowChoiceCitation, type WindCase } from "@hoopstay/load";
 import {
   type CombinationId,
   checksOfCase,
@@ -241,7 +241,7 @@ function casesOf(evaluation: Evaluation, letters: ReturnType<typeof setLetters>)
       const checks = checksOfCase(hold.terms[combination], set.table, index);
       const [first] = checks;
       if (!first) return;
-      const at = index * 7;
+      const at = index * caseStride;
       const components = Array.from(
         set.table.components.subarray(at, at + 6),
         (unit) => unit * evaluation.pressure,

@@ -1,4 +1,4 @@
-import { cite, constant, judged } from "@hoopstay/core";
+import { cite, constant, FOOT, judged } from "@hoopstay/core";
 
 /** The four walls, by where they stand seen with the front ahead. */
 export const wallNames = ["left", "right", "front", "back"] as const;
@@ -58,7 +58,7 @@ export const nearlyDominantCitation = judged(
 );
 
 /** 4 ft2, exactly. */
-export const fourSquareFeet = 4 * 0.3048 ** 2;
+export const fourSquareFeet = 4 * FOOT ** 2;
 
 /** Rounding slack on the borders of the classes: on a border the printed test holds. */
 const slack = 1e-12;

@@ -1,18 +1,16 @@
-import { cite, constant, judged } from "@hoopstay/core";
+import { cite, constant, judged, POUND_PER_SQUARE_FOOT } from "@hoopstay/core";
 import type { Shell } from "../shell/shell.ts";
 import { groundRowRuns } from "./arched-roof.ts";
 import type { Obstacle, Sense } from "./parent-loads.ts";
 import type { Covering } from "./wind-surfaces.ts";
 
 const clause = cite("asce-7-16", "27.1.5", "second-hand");
-/** One psf, from the pound force and the foot. */
-const psf = (0.45359237 * 9.80665) / 0.3048 ** 2;
 
 export const leastOnWalls = constant(
   "least-on-walls",
   "p_min,w",
   "least load on walls, strength level (16 psf)",
-  16 * psf,
+  16 * POUND_PER_SQUARE_FOOT,
   "pressure",
   clause,
 );
@@ -20,7 +18,7 @@ export const leastOnRoof = constant(
   "least-on-roof",
   "p_min,r",
   "least load on the vertical projection of the roof, strength level (8 psf)",
-  8 * psf,
+  8 * POUND_PER_SQUARE_FOOT,
   "pressure",
   clause,
 );

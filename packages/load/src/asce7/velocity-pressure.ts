@@ -1,4 +1,4 @@
-import { cite, formula } from "@hoopstay/core";
+import { cite, FOOT, formula } from "@hoopstay/core";
 import { directionality } from "./constants.ts";
 import type { Edition, Exposure } from "./edition/edition.ts";
 import { type Hill, hillFactorOf } from "./topography.ts";
@@ -26,9 +26,8 @@ export interface PressureFactors {
   readonly perSpeedSquared: number;
 }
 
-const foot = 0.3048;
 /** The profile is not used below 15 ft. */
-export const lowestHeight = 15 * foot;
+export const lowestHeight = 15 * FOOT;
 
 export const elevationFactor = formula({
   id: "elevation-factor",
@@ -38,7 +37,7 @@ export const elevationFactor = formula({
   arguments: [["z_e", "ground elevation above sea level", "length"]],
   expression: "exp(-0.0000362 * z_e / 0.3048)",
   citation: cite("asce-7-16", "table 26.9-1, note 2", "memory"),
-  evaluate: (elevation) => Math.exp((-0.0000362 * elevation) / foot),
+  evaluate: (elevation) => Math.exp((-0.0000362 * elevation) / FOOT),
 });
 
 /**
@@ -51,7 +50,7 @@ export function pressureFactors(place: WindPlace, h: number): PressureFactors {
   const { edition, exposure } = place;
   const { alpha, gradientFeet } = edition.exposures[exposure];
   const z = Math.max(h, lowestHeight);
-  const gradientHeight = gradientFeet * foot;
+  const gradientHeight = gradientFeet * FOOT;
   const kz = edition.exposureCoefficient.evaluate(z, gradientHeight, alpha);
   const kzt = place.hill ? hillFactorOf(place.hill, exposure, h).kzt : 1;
   const ke = place.elevation === undefined ? 1 : elevationFactor.evaluate(place.elevation);
