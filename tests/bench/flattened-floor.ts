@@ -17,7 +17,7 @@ export function flattenedFloor(evaluation: Evaluation): () => Floor {
   const flat = sets.map(({ table, holds: [hold] }) => {
     if (!hold) throw new Error("nothing holds the house");
     return {
-      table: Float64Array.from(table.components),
+      table: table.components,
       lines: hold.lines.map(({ nx, ny, distance }) => [nx, ny, distance] as const),
       rows: (["ASD", "LRFD"] as const).flatMap((id) =>
         hold.terms[id].holdings.map(({ terms }) => ({

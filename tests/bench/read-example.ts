@@ -1,4 +1,6 @@
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import process from "node:process";
 import {
   type House,
   houseSchema,
@@ -10,7 +12,7 @@ import {
 import { parse } from "yaml";
 
 const fixture = (path: string): unknown =>
-  parse(readFileSync(new URL(`../../fixtures/${path}`, import.meta.url), "utf8"));
+  parse(readFileSync(join(process.argv[2] ?? "fixtures", path), "utf8"));
 
 /** An example house and site of the fixtures, in SI. */
 export function readExample(houseName: string, siteName: string): { house: House; site: Site } {

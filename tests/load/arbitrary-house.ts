@@ -76,7 +76,7 @@ export const surfacesOf = (of: WindBody, over: Covering, present: EndsPresent): 
   windSurfaces(of, over, present, roofSetsOf(of, over));
 
 export const componentsOf = ({ components }: CaseTable, index: number): number[] => [
-  ...components.subarray(index * caseStride, (index + 1) * caseStride),
+  ...components.slice(index * caseStride, (index + 1) * caseStride),
 ];
 
 /** What a case is, whatever its place in the table; `flip` names its mirror image. */

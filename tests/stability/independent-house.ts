@@ -85,7 +85,7 @@ const hillOf = ({
 /** Six components of each load case at a pressure. */
 export const rowsOf = ({ count, components }: ActionTable, q: number): number[][] =>
   Array.from({ length: count }, (_, row) =>
-    [...components.subarray(row * caseStride, row * caseStride + 6)].map((one) => one * q),
+    [...components.slice(row * caseStride, row * caseStride + 6)].map((one) => one * q),
   );
 
 /** Least loads as a table of actions, N, to be checked at unit pressure. */

@@ -7,7 +7,7 @@ import {
   type LineTerms,
   lineTerms,
 } from "./holding.ts";
-import { type SlidingTerms, slidingTerms } from "./slide.ts";
+import type { SlidingTerms } from "./slide.ts";
 
 /** Everything about one combination that no case changes. */
 export interface CheckTerms {
@@ -31,17 +31,14 @@ export function checkTerms(
   combination: Combination,
   pressure: number,
 ): CheckTerms {
-  const [right, left] = lines as readonly [BaseLine, BaseLine];
   return {
     combination,
     pressure,
     holdings: holdings.map((holding) => {
       const terms = holdingTerms(holding, combination);
-      return {
-        terms,
-        lines: lines.map((line) => ({ line, terms: lineTerms(terms, line) })),
-        sliding: slidingTerms(terms, right, left),
-      };
+      const about = lines.map((line) => ({ line, terms: lineTerms(terms, line) }));
+      const [right, left] = about.map((one) => one.terms) as [LineTerms, LineTerms];
+      return { terms, lines: about, sliding: { terms, right, left } };
     }),
   };
 }

@@ -12,3 +12,4 @@ export * from "./ratio.ts";
 export * from "./slide.ts";
 export * from "./slide-limit.ts";
 export * from "./slide-search.ts";
+export type { WorstOfChecks } from "./worst.ts";

@@ -1,6 +1,5 @@
 import { derived, formula, judged } from "@hoopstay/core";
-import type { BaseLine } from "./base-line.ts";
-import { type HoldingTerms, lineTerms } from "./holding.ts";
+import type { HoldingTerms, LineTerms } from "./holding.ts";
 import { demandOf } from "./lift-and-turn.ts";
 
 /** Wind of one case per unit of K_d q_h as sliding feels it: horizontal parts and uplift, m2. */
@@ -24,19 +23,9 @@ export interface Sliding {
 /** Tether parts of sliding for one holding, combination and pair of rail lines. */
 export interface SlidingTerms {
   readonly terms: HoldingTerms;
-  readonly right: RailNeed;
-  readonly left: RailNeed;
-}
-
-/** Turning about one rail line, as far as it decides what the other rail's tethers must pull. */
-export interface RailNeed {
-  readonly weightMoment: number;
-  readonly anchorMoment: number;
-  readonly slopeMoment: number;
-}
-
-export function slidingTerms(terms: HoldingTerms, right: BaseLine, left: BaseLine): SlidingTerms {
-  return { terms, right: lineTerms(terms, right), left: lineTerms(terms, left) };
+  /** Turning about each rail line: it decides what the other rail's tethers must pull. */
+  readonly right: LineTerms;
+  readonly left: LineTerms;
 }
 
 export const contactForce = formula({
@@ -131,7 +120,7 @@ export function slopeAgainst(
   return dropRelief(c * ux - s * uy, s * ux + c * uy, ux, uy);
 }
 
-export function needOf(rail: RailNeed, factor: number, turn: number): number {
+export function needOf(rail: LineTerms, factor: number, turn: number): number {
   const demand = demandOf.evaluate(factor, turn, rail.slopeMoment);
   if (rail.anchorMoment > 0) {
     return tetherNeed.evaluate(demand, rail.weightMoment, rail.anchorMoment);

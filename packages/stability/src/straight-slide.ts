@@ -1,6 +1,6 @@
+import type { LineTerms } from "./holding.ts";
 import {
   contactForce,
-  type RailNeed,
   type SlidingTerms,
   type SlidingWind,
   slidingResistance,
@@ -38,7 +38,7 @@ const spareAt = (slide: StraightSlide, q: number): number =>
 /** Pressures at which contact ends or a rail's need of its tethers begins or is complete, Pa. */
 export function kinks({ terms, right, left }: SlidingTerms, wind: SlidingWind): number[] {
   const factor = terms.combination.wind;
-  const need = (rail: RailNeed, turn: number): number[] => [
+  const need = (rail: LineTerms, turn: number): number[] => [
     (rail.weightMoment - rail.slopeMoment) / (factor * turn),
     (rail.weightMoment + rail.anchorMoment - rail.slopeMoment) / (factor * turn),
   ];

@@ -2,6 +2,7 @@ import { type CaseTable, caseStride, torsionCases, type WindCase } from "@hoopst
 import { allOutcomes, type CheckOutcome, checkIds, combinations } from "@hoopstay/stability";
 import { cautions, notChecked } from "../review/cautions.ts";
 import type { Evaluation, LoadSet } from "../review/evaluate.ts";
+import { leastOutcomes } from "../review/least-check.ts";
 import type { ReviewMeta } from "../review/make-review.ts";
 import { caseId, governingOf, gustOf, setLetters, speedOf } from "../review/summaries.ts";
 import { directionCode, setOf } from "../review/words.ts";
@@ -40,7 +41,7 @@ function caseResult(
 ): CaseResult {
   const windCase = table.cases[index] as WindCase;
   const [fx, fy, fz, mx, my, mz, bare] = Array.from(
-    table.components.subarray(index * caseStride, (index + 1) * caseStride),
+    table.components.slice(index * caseStride, (index + 1) * caseStride),
     (unit) => unit * evaluation.pressure,
   ) as [number, number, number, number, number, number, number];
   return {
@@ -118,15 +119,15 @@ export function resultOf(evaluation: Evaluation, meta: ReviewMeta, holds: boolea
             case: caseId(letter, byRatio.caseIndex),
             limit_case: caseId(letter, byLimit.caseIndex),
           })),
-          least_load: set.leastOutcomes
-            .filter((one) => one.hold === hold && one.combination === combination)
-            .map(({ check, load, outcome }) => ({
+          least_load: leastOutcomes(set.least, hold, combination).map(
+            ({ check, load, outcome }) => ({
               check,
               load: `${load.id} ${load.sense > 0 ? "+" : "-"}${load.axis === "across" ? "x" : "y"}`,
               demand: outcome.demand,
               resistance: outcome.resistance,
               ratio: finite(outcome.ratio),
-            })),
+            }),
+          ),
         })),
       };
     }),

@@ -1,11 +1,11 @@
 import {
   type CaseTable,
   type Covering,
+  caseStride,
   type Enclosure,
   type EndsPresent,
   enclosureOf,
   type FrameTubes,
-  leastLoads,
   type PressureFactors,
   pressureFactors,
   type RoofSets,
@@ -16,43 +16,36 @@ import {
   type WindBody,
   type WindSurfaces,
   windSurfaces,
+  writeCases,
 } from "@hoopstay/load";
-import {
-  type CombinationId,
-  combinations,
-  extremesOf,
-  type Governing,
-  governingChecks,
-} from "@hoopstay/stability";
 import { frameBars } from "../model/frame-parts.ts";
 import type { House } from "../model/house-model.ts";
 import type { Belongs } from "../model/part.ts";
 import type { Site } from "../model/site-model.ts";
 import { grossAreas, type HouseState, statesOf } from "../state/states.ts";
 import { type TakeOff, takeOff, weightsOf } from "../take-off/take-off.ts";
-import { type Hold, type HoldId, holdsOf } from "./hold.ts";
-import { type LeastOutcome, leastOutcomes } from "./least-check.ts";
+import { checkHolds, type HeldChecks } from "./held-checks.ts";
+import { type Hold, holdsOf } from "./hold.ts";
+import { type LeastChecks, type LeastTable, leastChecks, leastTable } from "./least-check.ts";
 
 /** One covering and arrangement of end walls: its wind, and what is left to hold the house. */
 interface Arrangement {
   readonly surfaces: WindSurfaces;
   /** A missing wall or stripped film has no weight here. */
   readonly holds: readonly Hold[];
-  readonly leastOutcomes: readonly LeastOutcome[];
+  readonly least: LeastChecks;
+  /** What the wind can tell apart in it: one set of loads for each inside pressure. */
+  readonly sets: LoadSet[];
 }
 
 /** States that the wind cannot tell apart share one load set. */
-export interface LoadSet extends Arrangement {
+export interface LoadSet extends Omit<Arrangement, "sets"> {
   readonly covering: Covering;
   readonly ends: EndsPresent;
   readonly insideCoefficients: readonly number[];
   readonly table: CaseTable;
   /** Governing outcomes by hold and combination. */
-  readonly governing: readonly {
-    readonly hold: HoldId;
-    readonly combination: CombinationId;
-    readonly checks: readonly Governing[];
-  }[];
+  readonly governing: readonly HeldChecks[];
 }
 
 export interface EvaluatedState {
@@ -92,37 +85,54 @@ export function evaluate(house: House, site: Site): Evaluation {
     ...(site.reading ? { reading: site.reading.reading } : {}),
   };
   const gross = grossAreas(shell);
-  const roofs = new Map<Covering, RoofSets>();
-  const arrangements = new Map<string, Arrangement>();
-  const sets = new Map<string, LoadSet>();
+  const coverings = new Map<Covering, { roof: RoofSets; least: LeastTable }>();
+  const coveringOf = (covering: Covering): { roof: RoofSets; least: LeastTable } => {
+    let known = coverings.get(covering);
+    if (!known) {
+      const least = leastTable(shell, covering, house.obstacles);
+      known = { roof: roofSetsOf(body, covering), least };
+      coverings.set(covering, known);
+    }
+    return known;
+  };
+  const scratch = { numbers: new Float64Array(0) };
+  const arrangements: Arrangement[] = [];
   const arrange = (covering: Covering, state: HouseState): Arrangement => {
-    const roof = roofs.get(covering) ?? roofSetsOf(body, covering);
-    roofs.set(covering, roof);
+    const { ends } = state;
+    for (const one of arrangements) {
+      const { surfaces } = one;
+      const same = surfaces.ends.front === ends.front && surfaces.ends.back === ends.back;
+      if (same && surfaces.covering === covering) return one;
+    }
+    const { roof, least } = coveringOf(covering);
     const gone = goneIn(state);
     const held = gone.length > 0 ? holdsWithout(gone) : holds;
-    return {
-      surfaces: windSurfaces(body, covering, state.ends, roof),
+    const made: Arrangement = {
+      surfaces: windSurfaces(body, covering, ends, roof),
       holds: held,
-      leastOutcomes: leastOutcomes(leastLoads(shell, covering, house.obstacles), held),
+      least: leastChecks(least, held),
+      sets: [],
     };
+    arrangements.push(made);
+    return made;
   };
   const states = statesOf(house, shell).map((state): EvaluatedState => {
     const enclosure = state.filmOn ? enclosureOf(state.openings, gross) : null;
     const covering: Covering = !enclosure ? "bare" : enclosure.kind === "open" ? "open" : "covered";
-    const inside = enclosure?.insideCoefficients ?? [0];
-    const place = `${covering} ${state.ends.front} ${state.ends.back}`;
-    const key = `${place} ${inside.join(" ")}`;
-    let set = sets.get(key);
+    const inside = enclosure ? enclosure.insideCoefficients : [0];
+    const arrangement = arrange(covering, state);
+    let set = arrangement.sets.find((one) => sameNumbers(one.insideCoefficients, inside));
     if (!set) {
-      const arrangement = arrangements.get(place) ?? arrange(covering, state);
-      arrangements.set(place, arrangement);
-      set = loadSet(arrangement, inside);
-      sets.set(key, set);
+      set = loadSet(arrangement, inside, scratch);
+      arrangement.sets.push(set);
     }
     return { state, enclosure, set };
   });
   return { house, site, shell, body, takeOff: weights, factors, pressure, holds, states };
 }
+
+const sameNumbers = (a: readonly number[], b: readonly number[]): boolean =>
+  a.length === b.length && a.every((value, place) => value === b[place]);
 
 function goneIn({ ends, filmOn }: HouseState): Belongs[] {
   const gone: Belongs[] = filmOn ? [] : ["film"];
@@ -131,22 +141,22 @@ function goneIn({ ends, filmOn }: HouseState): Belongs[] {
   return gone;
 }
 
-function loadSet(arrangement: Arrangement, insideCoefficients: readonly number[]): LoadSet {
-  const { surfaces, holds, leastOutcomes: least } = arrangement;
+function loadSet(
+  { surfaces, holds, least }: Arrangement,
+  insideCoefficients: readonly number[],
+  scratch: { numbers: Float64Array },
+): LoadSet {
   const table = singleCheckCases(surfaces, insideCoefficients);
-  const governing = holds.flatMap(({ id, terms, lines }) => {
-    const extremes = extremesOf(table, lines);
-    return combinations.map((combination) => ({
-      hold: id,
-      combination: combination.id,
-      checks: governingChecks(terms[combination.id], table, extremes),
-    }));
-  });
+  const needed = table.count * caseStride;
+  if (scratch.numbers.length < needed) scratch.numbers = new Float64Array(needed);
+  writeCases(surfaces, insideCoefficients, scratch.numbers);
+  const rows = { count: table.count, components: scratch.numbers };
+  const governing = checkHolds(holds, table, rows);
   const { covering, ends } = surfaces;
   return {
     surfaces,
     holds,
-    leastOutcomes: least,
+    least,
     covering,
     ends,
     insideCoefficients,

@@ -243,7 +243,7 @@ function casesOf(evaluation: Evaluation, letters: ReturnType<typeof setLetters>)
       if (!first) return;
       const at = index * caseStride;
       const components = Array.from(
-        set.table.components.subarray(at, at + 6),
+        set.table.components.slice(at, at + 6),
         (unit) => unit * evaluation.pressure,
       );
       const words = caseWords(letter, set, { ...first, withoutArch: false });

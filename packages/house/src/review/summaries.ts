@@ -3,7 +3,9 @@ import { measured } from "@hoopstay/core";
 import { codeSpeed, directionality, type WindCase, workingGust } from "@hoopstay/load";
 import type { CheckOutcome, CombinationId, Governing } from "@hoopstay/stability";
 import type { EvaluatedState, Evaluation, LoadSet } from "./evaluate.ts";
+import { heldIn } from "./held-checks.ts";
 import type { Hold } from "./hold.ts";
+import { leastOutcomes } from "./least-check.ts";
 import { checkWords, directionOf, insideOf, readingOf, setOf } from "./words.ts";
 
 /** Letters of the load sets, in the order of the states. */
@@ -40,15 +42,11 @@ export const speedOf = (evaluation: Evaluation, limit: number): number =>
 export const gustOf = (codeSpeedValue: number): number =>
   workingGust.evaluate(codeSpeedValue, directionality.value);
 
-export function governingOf(
+export const governingOf = (
   set: LoadSet,
   hold: Hold["id"],
   combination: CombinationId,
-): readonly Governing[] {
-  const found = set.governing.find((one) => one.hold === hold && one.combination === combination);
-  if (!found) throw new Error(`no checks for ${hold} ${combination}`);
-  return found.checks;
-}
+): readonly Governing[] => heldIn(set.governing, hold, combination);
 
 const effect = (outcome: CheckOutcome, value: number): Measured =>
   measured(value, outcome.line ? "moment" : "force");
@@ -89,15 +87,17 @@ export function stateSummary(
 ): StateSummary {
   const { combination, now } = evaluation.site;
   const checks = checkSummaries(evaluation, set, letter, hold.id);
-  const least = set.leastOutcomes
-    .filter((one) => one.hold === hold.id && one.combination === combination)
-    .reduce<{ ratio: number; check: string; load: string }>(
-      (worst, { outcome, check, load }) =>
-        outcome.ratio > worst.ratio
-          ? { ratio: outcome.ratio, check: checkWords[check].verb, load: load.words }
-          : worst,
-      { ratio: 0, check: "none", load: "none applies" },
-    );
+  const least = leastOutcomes(set.least, hold.id, combination).reduce<{
+    ratio: number;
+    check: string;
+    load: string;
+  }>(
+    (worst, { outcome, check, load }) =>
+      outcome.ratio > worst.ratio
+        ? { ratio: outcome.ratio, check: checkWords[check].verb, load: load.words }
+        : worst,
+    { ratio: 0, check: "none", load: "none applies" },
+  );
   const first = checks.reduce((a, b) => (b.workingGust < a.workingGust ? b : a));
   const { mapSpeed } = evaluation.site;
   // A ratio at the design speed is not enough on a slope: every smaller wind must hold too.

@@ -106,7 +106,7 @@ function components(evaluation: Evaluation, subject: CheckSubject, chapter: Chap
 /** The working and the numbers of the check must be one and the same; a difference is our fault. */
 function agree(evaluation: Evaluation, { set, outcome }: CheckSubject, found: Components): void {
   const at = outcome.caseIndex * caseStride;
-  const row = set.table.components.subarray(at, at + caseStride);
+  const row = set.table.components.slice(at, at + caseStride);
   const scale = evaluation.pressure * Math.max(...Array.from(row, Math.abs), 1e-9);
   const pairs = [
     [found.fx, row[0]],

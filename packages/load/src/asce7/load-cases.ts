@@ -38,7 +38,7 @@ export const caseStride = 7;
 export interface CaseTable {
   readonly count: number;
   readonly components: Float64Array;
-  /** What each case is made of, told only when asked: the checks need numbers alone. */
+  /** What each case is made of. */
   readonly cases: readonly WindCase[];
 }
 
@@ -66,10 +66,13 @@ const nothing: ParentLoad = {
   mz: 0,
 };
 
-/** Writes one case: `share` of the horizontal forces, one parent's vertical pressure, inside. */
+/**
+ * Writes one case: `share` of the horizontal forces, one parent's vertical pressure, inside pressure
+ * in full, and a twist about the upright axis.
+ */
 function writeCase(
   into: Float64Array,
-  place: number,
+  at: number,
   share: number,
   across: ParentLoad,
   along: ParentLoad,
@@ -78,102 +81,128 @@ function writeCase(
   inside: InsideLoad,
 ): void {
   const fx = share * (across.fx + along.fx);
-  into[place] = fx;
-  into[place + 1] = share * (across.fy + along.fy) + insideCoefficient * inside.fy;
-  into[place + 2] = vertical.fz + insideCoefficient * inside.fz;
-  into[place + 3] =
+  into[at] = fx;
+  into[at + 1] = share * (across.fy + along.fy) + insideCoefficient * inside.fy;
+  into[at + 2] = vertical.fz + insideCoefficient * inside.fz;
+  into[at + 3] =
     share * (across.mxHorizontal + along.mxHorizontal) +
     vertical.mxVertical +
     insideCoefficient * inside.mx;
-  into[place + 4] = share * (across.myHorizontal + along.myHorizontal) + vertical.myVertical;
-  into[place + 5] = share * (across.mz + along.mz);
-  into[place + 6] = fx - share * across.fxArch;
+  into[at + 4] = share * (across.myHorizontal + along.myHorizontal) + vertical.myVertical;
+  into[at + 5] = share * (across.mz + along.mz);
+  into[at + 6] = fx - share * across.fxArch;
 }
 
-/** Load cases 1 (each direction) and 3 (the four diagonals): those the single checks run. */
-export function singleCheckCases(
-  surfaces: WindSurfaces,
+/** How many cases `writeCases` writes. */
+function caseCount(
+  { across, along, covering }: WindSurfaces,
   insideCoefficients: readonly number[],
-): CaseTable {
-  const { across, along, inside, covering } = surfaces;
+): number {
   const parents = covering === "bare" ? 1 : 2;
   const perAcross = across[0]?.length ?? 0;
   const perAlong = along[0]?.length ?? 0;
-  const count =
-    insideCoefficients.length * (2 * perAcross + 2 * perAlong + 4 * parents * perAcross * perAlong);
-  const components = new Float64Array(count * caseStride);
-  eachCase(surfaces, insideCoefficients, { components, place: 0, inside, cases: null });
-  let made: WindCase[] | undefined;
-  return {
-    count,
-    components,
-    get cases() {
-      if (made) return made;
-      made = [];
-      eachCase(surfaces, insideCoefficients, { components, place: 0, inside, cases: made });
-      return made;
-    },
-  };
+  const each = 2 * perAcross + 2 * perAlong + 4 * parents * perAcross * perAlong;
+  return insideCoefficients.length * each;
 }
 
-/** Where cases go: their numbers, and what they are made of where that is asked for. */
-interface CaseSink {
-  readonly components: Float64Array;
-  place: number;
-  readonly inside: InsideLoad;
-  readonly cases: WindCase[] | null;
-}
-
-function put(
-  sink: CaseSink,
-  across: DirectedLoad | null,
-  along: DirectedLoad | null,
-  vertical: "across" | "along",
-  inside: number,
-): void {
-  const number = across && along ? 3 : 1;
-  if (sink.cases) {
-    sink.cases.push({ number, across, along, vertical, inside, twist: 0 });
-    return;
-  }
-  const acrossLoad = across ? across.load : nothing;
-  const alongLoad = along ? along.load : nothing;
-  const lifting = vertical === "across" ? acrossLoad : alongLoad;
-  const share = number === 3 ? diagonalShare.value : 1;
-  writeCase(
-    sink.components,
-    sink.place,
-    share,
-    acrossLoad,
-    alongLoad,
-    lifting,
-    inside,
-    sink.inside,
-  );
-  sink.place += caseStride;
-}
-
-/** Load cases 1 and 3 in their fixed order. */
-function eachCase(
-  { across, along, covering }: WindSurfaces,
+/** Writes load cases 1 (each direction) and 3 (the four diagonals) as rows, in their fixed order. */
+export function writeCases(
+  { across, along, inside, covering }: WindSurfaces,
   insideCoefficients: readonly number[],
-  sink: CaseSink,
+  into: Float64Array,
 ): void {
-  for (const inside of insideCoefficients) {
-    for (const loads of across) for (const a of loads) put(sink, a, null, "across", inside);
-    for (const loads of along) for (const b of loads) put(sink, null, b, "along", inside);
+  const share = diagonalShare.value;
+  let at = 0;
+  for (const value of insideCoefficients) {
+    for (const loads of across) {
+      for (const { load: a } of loads) {
+        writeCase(into, at, 1, a, nothing, a, value, inside);
+        at += caseStride;
+      }
+    }
+    for (const loads of along) {
+      for (const { load: b } of loads) {
+        writeCase(into, at, 1, nothing, b, b, value, inside);
+        at += caseStride;
+      }
+    }
     for (const acrossLoads of across) {
       for (const alongLoads of along) {
-        for (const a of acrossLoads) {
-          for (const b of alongLoads) {
-            put(sink, a, b, "across", inside);
-            if (covering !== "bare") put(sink, a, b, "along", inside);
+        for (const { load: a } of acrossLoads) {
+          for (const { load: b } of alongLoads) {
+            writeCase(into, at, share, a, b, a, value, inside);
+            at += caseStride;
+            if (covering === "bare") continue;
+            writeCase(into, at, share, a, b, b, value, inside);
+            at += caseStride;
           }
         }
       }
     }
   }
 }
+
+/** What the cases of `writeCases` are made of, in the same order. */
+function casesOf(
+  { across, along, covering }: WindSurfaces,
+  insideCoefficients: readonly number[],
+): WindCase[] {
+  const cases: WindCase[] = [];
+  for (const inside of insideCoefficients) {
+    const one = { inside, twist: 0 } as const;
+    for (const a of across.flat()) {
+      cases.push({ number: 1, across: a, along: null, vertical: "across", ...one });
+    }
+    for (const b of along.flat()) {
+      cases.push({ number: 1, across: null, along: b, vertical: "along", ...one });
+    }
+    for (const acrossLoads of across) {
+      for (const alongLoads of along) {
+        for (const a of acrossLoads) {
+          for (const b of alongLoads) {
+            const diagonal = { number: 3, across: a, along: b, ...one } as const;
+            cases.push({ ...diagonal, vertical: "across" });
+            if (covering !== "bare") cases.push({ ...diagonal, vertical: "along" });
+          }
+        }
+      }
+    }
+  }
+  return cases;
+}
+
+/** Load cases 1 and 3 of an arrangement; rows and cases are written out when they are read. */
+class SingleCheckCases implements CaseTable {
+  readonly count: number;
+  private written: Float64Array | undefined;
+  private told: readonly WindCase[] | undefined;
+
+  constructor(
+    private readonly surfaces: WindSurfaces,
+    private readonly insideCoefficients: readonly number[],
+  ) {
+    this.count = caseCount(surfaces, insideCoefficients);
+  }
+
+  get components(): Float64Array {
+    if (!this.written) {
+      this.written = new Float64Array(this.count * caseStride);
+      writeCases(this.surfaces, this.insideCoefficients, this.written);
+    }
+    return this.written;
+  }
+
+  get cases(): readonly WindCase[] {
+    this.told ??= casesOf(this.surfaces, this.insideCoefficients);
+    return this.told;
+  }
+}
+
+/** Load cases 1 and 3 as a table: those the single checks run. */
+export const singleCheckCases = (
+  surfaces: WindSurfaces,
+  insideCoefficients: readonly number[],
+): CaseTable => new SingleCheckCases(surfaces, insideCoefficients);
 
 /**
  * Load cases 2 and 4, with torsion both ways. They act on the all-at-once equilibrium only; the
@@ -186,11 +215,10 @@ export function torsionCases(
   insideCoefficients: readonly number[],
   sizes: { readonly across: number; readonly along: number },
 ): CaseTable {
-  const single = singleCheckCases(surfaces, insideCoefficients);
-  const count = 2 * single.count;
-  const components = new Float64Array(count * caseStride);
+  const parents = casesOf(surfaces, insideCoefficients);
+  const components = new Float64Array(2 * parents.length * caseStride);
   const cases: WindCase[] = [];
-  for (const of of single.cases) {
+  for (const of of parents) {
     const share = of.number === 1 ? diagonalShare.value : torsionShare.value;
     const a = of.across?.load ?? nothing;
     const b = of.along?.load ?? nothing;
@@ -198,11 +226,11 @@ export function torsionCases(
     const twisting =
       share * eccentricity.value * (Math.abs(a.fx) * sizes.across + Math.abs(b.fy) * sizes.along);
     for (const twist of [1, -1] as const) {
-      const place = cases.length * caseStride;
-      writeCase(components, place, share, a, b, lifting, of.inside, surfaces.inside);
-      components[place + 5] = (components[place + 5] as number) + twist * twisting;
+      const at = cases.length * caseStride;
+      writeCase(components, at, share, a, b, lifting, of.inside, surfaces.inside);
+      components[at + 5] = (components[at + 5] as number) + twist * twisting;
       cases.push({ ...of, number: of.number === 1 ? 2 : 4, twist });
     }
   }
-  return { count, components, cases };
+  return { count: cases.length, components, cases };
 }
