@@ -10,6 +10,7 @@ export const dimensions = [
   "pressure",
   "mass-per-area",
   "density",
+  "unit-weight",
   "angle",
   "fraction",
 ] as const;
@@ -38,6 +39,7 @@ export const wording: Readonly<Record<Dimension, { noun: string; example: string
   "force-per-length": { noun: "a force per length", example: "1.5 lb/ft or 22 N/m" },
   pressure: { noun: "a pressure or a stress", example: "16 psf, 50 ksi or 345 MPa" },
   "mass-per-area": { noun: "a weight per area", example: "5 oz/yd2 or 170 g/m2" },
+  "unit-weight": { noun: "a unit weight", example: "110 pcf or 17 kN/m3" },
   density: { noun: "a density", example: "145 pcf or 2300 kg/m3" },
   angle: { noun: "an angle or a slope", example: "5 deg, 8 % or 1:12" },
   fraction: { noun: "a share of the whole", example: "30 % or 0.3" },

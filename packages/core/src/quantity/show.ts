@@ -14,6 +14,7 @@ const shown: Readonly<Record<Dimension, Readonly<Record<System, readonly string[
   "force-per-length": { us: ["lb/ft"], si: ["kN/m", "N/m"] },
   pressure: { us: ["psf", "ksi"], si: ["kPa", "Pa", "MPa"] },
   "mass-per-area": { us: ["lb/ft²", "oz/yd²"], si: ["kg/m²", "g/m²"] },
+  "unit-weight": { us: ["pcf"], si: ["kN/m³", "N/m³"] },
   density: { us: ["pcf"], si: ["kg/m³"] },
   angle: { us: ["°"], si: ["°"] },
   fraction: { us: ["%"], si: ["%"] },

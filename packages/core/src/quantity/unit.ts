@@ -99,6 +99,11 @@ export const units: Readonly<Record<Dimension, readonly Unit[]>> = {
     si("g/m²", 1 / 1000, "g/m2 gsm"),
     si("kg/m²", 1, "kg/m2"),
   ],
+  "unit-weight": [
+    us("pcf", is.POUND_FORCE / is.FOOT ** 3, "pcf lb/ft3 lbs/ft3"),
+    si("N/m³", 1, "N/m3"),
+    si("kN/m³", 1000, "kN/m3"),
+  ],
   density: [us("pcf", is.POUND / is.FOOT ** 3, "pcf lb/ft3 lbs/ft3"), si("kg/m³", 1, "kg/m3")],
   angle: [
     si("°", is.DEGREE, "deg degree degrees °"),

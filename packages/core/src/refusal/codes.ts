@@ -33,6 +33,10 @@ export const refusalCodes = {
   "shape-outside": { exit: 3, meaning: "the hoop's shape is outside the arcs computed here" },
   "rise-outside-table": { exit: 3, meaning: "rise over span lies outside the arched-roof table" },
   "soil-without-bearing": { exit: 3, meaning: "the soil class has no published bearing value" },
+  "ground-outside": {
+    exit: 3,
+    meaning: "the soil or the anchor lies outside the table or theory that would rate it",
+  },
 } as const satisfies Record<string, { exit: 2 | 3; meaning: string }>;
 
 export type RefusalCode = keyof typeof refusalCodes;

@@ -1,5 +1,6 @@
 import type { Chapter } from "../formula/step.ts";
 import type { Citation } from "../source/citation.ts";
+import type { HoldReview, StormLadder } from "./hold-review.ts";
 import type { Measured, Words } from "./measured.ts";
 
 /** One check of one state, as owner and reviewer read it. Speeds in m/s, infinite where no limit. */
@@ -160,5 +161,9 @@ export interface Review {
   readonly caseColumns: readonly string[];
   readonly cases: readonly CaseRow[];
   readonly drawings: Drawings;
+  /** What holds the house here; null where it was not asked for. */
+  readonly hold: HoldReview | null;
+  /** What to do at which forecast gust; null where it was not asked for. */
+  readonly ladder: StormLadder | null;
   readonly citations: readonly Citation[];
 }

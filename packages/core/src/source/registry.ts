@@ -45,6 +45,11 @@ export const sources = {
     edition: "EN 10210-2:2006",
     publisher: "European Committee for Standardization",
   },
+  "en-1993-1-1": {
+    title: "Eurocode 3: Design of steel structures, Part 1-1: General rules",
+    edition: "EN 1993-1-1:2005",
+    publisher: "European Committee for Standardization",
+  },
   "aisc-360-22": {
     title: "Specification for Structural Steel Buildings",
     edition: "ANSI/AISC 360-22",
@@ -122,6 +127,11 @@ export const sources = {
     edition: "this program",
     publisher: "hoopstay",
   },
+  "us-wind-words": {
+    title: "Criteria of wind advisory and high wind warning; offices differ",
+    edition: "page and date not recorded",
+    publisher: "US National Weather Service offices",
+  },
   "common-practice": {
     title: "Common practice of the trade; no published source",
     edition: "no source",
@@ -167,6 +177,137 @@ export const sources = {
   "nist-sp-811": {
     title: "Guide for the Use of the International System of Units, appendix B",
     edition: "2008",
+    publisher: "National Institute of Standards and Technology",
+  },
+  "das-earth-anchors": {
+    title:
+      "Earth Anchors; and Principles of Foundation Engineering, uplift of plates and helical anchors (prints Meyerhof and Adams 1968)",
+    edition: "editions not recorded",
+    publisher: "J. Ross; Cengage",
+  },
+  niroumand: {
+    title: "Soil Reinforcement for Anchor Plates and Uplift Response, appendix G",
+    edition: "publisher's excerpt",
+    publisher: "Butterworth-Heinemann",
+  },
+  "vesic-1971": {
+    title: "Breakout Resistance of Objects Embedded in Ocean Bottom",
+    edition: "J. Soil Mech. Found. Div. 97 (SM9), 1971",
+    publisher: "American Society of Civil Engineers",
+  },
+  "meyerhof-1973": {
+    title: "Uplift Resistance of Inclined Anchors and Piles",
+    edition: "8th ICSMFE, Moscow, 1973",
+    publisher: "International Society for Soil Mechanics",
+  },
+  "broms-1964": {
+    title: "Lateral Resistance of Piles in Cohesive Soils; in Cohesionless Soils",
+    edition: "J. Soil Mech. Found. Div. 90 (SM2, SM3), 1964",
+    publisher: "American Society of Civil Engineers",
+  },
+  "terzaghi-peck": {
+    title: "Soil Mechanics in Engineering Practice, consistency of clay",
+    edition: "2nd edition, 1967",
+    publisher: "Wiley",
+  },
+  "em-1110-2-2504": {
+    title: "Design of Sheet Pile Walls, table 3-1 (after Teng)",
+    edition: "EM 1110-2-2504, 1994",
+    publisher: "US Army Corps of Engineers",
+  },
+  "navedtra-14251": {
+    title: "Construction manual, holdfasts",
+    edition: "NAVEDTRA 14251",
+    publisher: "US Navy",
+  },
+  "tm-5-5420-278-10": {
+    title: "Operator's manual, table 9: holding power of deadmen in loamy soil",
+    edition: "TM 5-5420-278-10",
+    publisher: "US Army",
+  },
+  "fm-5-125": {
+    title: "Rigging Techniques, Procedures, and Applications, chapter 4",
+    edition: "FM 5-125, 1995",
+    publisher: "US Army",
+  },
+  "staking-study": {
+    title: "Tent-industry staking study, as reported in the trade press",
+    edition: "2009",
+    publisher: "trade press",
+  },
+  "fema-p-85": {
+    title: "Protecting Manufactured Homes from Floods and Other Hazards, chapter 7",
+    edition: "2nd edition, 2009",
+    publisher: "Federal Emergency Management Agency",
+  },
+  "ill-77-870": {
+    title: "Illinois Administrative Code, Title 77, part 870: Manufactured Home Installation Code",
+    edition: "as in force",
+    publisher: "State of Illinois",
+  },
+  "minn-1350": {
+    title: "Minnesota Rules, part 1350.2900: anchoring equipment",
+    edition: "as in force",
+    publisher: "State of Minnesota",
+  },
+  "la-51-912": {
+    title: "Louisiana Revised Statutes 51:912.25: tie-down of manufactured homes",
+    edition: "as in force",
+    publisher: "State of Louisiana",
+  },
+  "manuwa-afolabi-2007": {
+    title: "Soil-material sliding friction of sandy clay loam over a range of moisture",
+    edition: "2007",
+    publisher: "Manuwa and Afolabi",
+  },
+  gunaratne: {
+    title: "The Foundation Engineering Handbook, table 2.2",
+    edition: "edition not recorded",
+    publisher: "CRC Press",
+  },
+  "en-1990": {
+    title: "Eurocode: Basis of structural design, annex D: design assisted by testing",
+    edition: "EN 1990:2002",
+    publisher: "European Committee for Standardization",
+  },
+  "en-1997-1": {
+    title: "Eurocode 7: Geotechnical design, Part 1: General rules",
+    edition: "EN 1997-1:2004",
+    publisher: "European Committee for Standardization",
+  },
+  "en-1997-1-uk-na": {
+    title: "UK National Annex to Eurocode 7, Part 1",
+    edition: "NA to BS EN 1997-1:2004",
+    publisher: "British Standards Institution",
+  },
+  "en-1537": {
+    title: "Execution of special geotechnical work: Ground anchors",
+    edition: "EN 1537:1999",
+    publisher: "European Committee for Standardization",
+  },
+  "caltrans-ssp-46": {
+    title: "Special provisions, section 46: ground anchors and soil nails",
+    edition: "SSP 46-2.01D, undated",
+    publisher: "California Department of Transportation",
+  },
+  "asabe-d497": {
+    title: "Agricultural Machinery Management Data",
+    edition: "ASABE D497, edition not recorded",
+    publisher: "American Society of Agricultural and Biological Engineers",
+  },
+  "farm-sled-tests": {
+    title: "Tests of the draft of farm sleds on grass, pasture and hay ground",
+    edition: "not recorded in the design notes",
+    publisher: "agricultural extension",
+  },
+  "cpuc-go-95": {
+    title: "Rules for Overhead Electric Line Construction, rule 48.5",
+    edition: "General Order 95",
+    publisher: "California Public Utilities Commission",
+  },
+  "nist-handbook": {
+    title: "NIST/SEMATECH e-Handbook of Statistical Methods",
+    edition: "web edition",
     publisher: "National Institute of Standards and Technology",
   },
 } as const satisfies Record<string, SourceEntry>;

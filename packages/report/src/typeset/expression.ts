@@ -13,7 +13,7 @@ interface Tree {
   toTex(options?: object): string;
 }
 
-const upright = new Set(["max", "min", "exp"]);
+const upright = new Set(["max", "min", "exp", "sin", "cos", "tan"]);
 
 /** Typesets a printed expression, from the very tree that the second evaluation reads. */
 export function expressionToTex(expression: string): string {
@@ -49,6 +49,7 @@ function constantToTex(value: number): string {
 
 function callToTex(name: string, args: readonly Tree[]): string {
   if (name === "sqrt") return `\\sqrt{${inner(args[0])}}`;
+  if (name === "log") return `\\ln\\left(${args.map(inner).join("{,}\\;")}\\right)`;
   if (name === "abs") return `\\left|${inner(args[0])}\\right|`;
   const head = upright.has(name) ? `\\${name}` : `\\operatorname{${name}}`;
   return `${head}\\left(${args.map(inner).join("{,}\\;")}\\right)`;
