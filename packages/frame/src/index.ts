@@ -1,0 +1,1 @@
+export * from "./rail/index.ts";

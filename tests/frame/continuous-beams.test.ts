@@ -1,0 +1,156 @@
+import { railAt } from "@hoopstay/frame";
+import { describe, expect, test } from "vitest";
+import { expectNear, heldRail, reactionsOf, rigidAt } from "./held-rail.ts";
+import { readReference } from "./reference-rails.ts";
+
+interface Row {
+  readonly support_moments: readonly string[];
+  readonly reactions: readonly string[];
+  readonly shear_left: readonly string[];
+  readonly shear_right: readonly string[];
+  readonly span_max_moment_dec: readonly number[];
+  readonly x_of_max_over_L: readonly number[];
+}
+
+const table = readReference("continuous_beam_tables") as { spans: Record<string, Row> };
+
+const fraction = (text: string): number => {
+  const [above = Number.NaN, below = 1] = text.split("/").map(Number);
+  return above / below;
+};
+
+const spans = (count: number, length: number): number[] =>
+  Array.from({ length: count + 1 }, (_, i) => i * length);
+
+describe("fixtures/statics/continuous_beam_tables.json: equal spans, uniform load", () => {
+  const [w, length] = [75, 3.2];
+  test.each(Object.entries(table.spans))("%s spans", (count, row) => {
+    const places = spans(Number(count), length);
+    const whole = { length: Number(count) * length, stiffness: 2e5 };
+    const { bent, ...solution } = heldRail(whole, { uniform: -w }, rigidAt(...places));
+    const force = w * length;
+    const moment = force * length;
+    expectNear(
+      solution.supports.map(({ reaction }) => reaction / force),
+      row.reactions.map(fraction),
+      1e-12,
+    );
+    expectNear(
+      places.map((x) => -railAt(bent, x).moment / moment),
+      row.support_moments.map(fraction),
+      1e-12,
+      0.1,
+    );
+    const inSpans = places.slice(0, -1).map((x) => ({ from: x, to: x + length }));
+    expectNear(
+      inSpans.map(({ from }) => railAt(bent, from).shear / force),
+      row.shear_left.map(fraction),
+      1e-12,
+    );
+    expectNear(
+      inSpans.map((_, i) => -railAt(bent, places[i + 1] as number, "left").shear / force),
+      row.shear_right.map(fraction),
+      1e-12,
+    );
+    const peaks = inSpans.map(({ from }, i) =>
+      railAt(bent, from + (row.x_of_max_over_L[i] as number) * length),
+    );
+    expectNear(
+      peaks.map((peak) => peak.moment / moment),
+      row.span_max_moment_dec,
+      1e-9,
+    );
+    for (const peak of peaks) expect(Math.abs(peak.shear) / force).toBeLessThan(1e-9);
+    const most = Math.max(...row.span_max_moment_dec);
+    expectNear([solution.extremes.momentMost.moment / moment], [most], 1e-9);
+  });
+});
+
+describe("closed forms", () => {
+  test.each([
+    [2, 3],
+    [4.1, 1.3],
+    [1, 9],
+  ])("two spans %d and %d: M = w (a^3 + b^3) / (8 (a + b))", (a, b) => {
+    const whole = { length: a + b, stiffness: 1e5 };
+    const { bent } = heldRail(whole, { uniform: -60 }, rigidAt(0, a, a + b));
+    const expected = (-60 * (a ** 3 + b ** 3)) / (8 * (a + b));
+    expectNear([railAt(bent, a).moment], [expected], 1e-12);
+  });
+
+  const coefficients = [0, 0, 1 / 8, 1 / 10, 3 / 28];
+  const cases = [2, 3, 4, 5, 6, 7, 8].flatMap((m) =>
+    [1, 2, 3, 4].map((count) => [m, count] as const),
+  );
+  test.each(cases)("hoops at one %dth of the span, %d spans", (m, count) => {
+    const [length, P] = [4.2, 1700];
+    const hoops = Array.from({ length: m * count + 1 }, (_, i) => ({
+      x: (i * length) / m,
+      force: P,
+    }));
+    const whole = { length: count * length, stiffness: 3e5 };
+    const anchors = rigidAt(...spans(count, length));
+    const { bent, extremes } = heldRail(whole, { forces: hoops }, anchors);
+    if (count === 1) {
+      const simple = m % 2 === 0 ? (P * length * m) / 8 : (P * length * (m * m - 1)) / (8 * m);
+      expectNear([-extremes.momentLeast.moment], [simple], 1e-12);
+      return;
+    }
+    const smeared = (coefficients[count] as number) * ((P * m) / length) * length ** 2;
+    expectNear([railAt(bent, length).moment], [smeared * (1 - 1 / (m * m))], 1e-12);
+  });
+
+  test("end load on an overhang: lever and deflection P c^2 (a + c) / (3 E I)", () => {
+    const [a, c, P, bending] = [3, 1.2, 900, 1.5e5];
+    const loads = { forces: [{ x: a + c, force: P }] };
+    const { bent, ...solution } = heldRail(
+      { length: a + c, stiffness: bending },
+      loads,
+      rigidAt(0, a),
+    );
+    expectNear(
+      solution.supports.map(({ reaction }) => reaction),
+      [(P * c) / a, -P * (1 + c / a)],
+      1e-12,
+    );
+    expectNear(
+      [railAt(bent, a + c).deflection, railAt(bent, a).moment],
+      [(P * c * c * (a + c)) / (3 * bending), P * c],
+      1e-12,
+    );
+  });
+
+  test("a couple at mid-span of a simple beam: C/L at its ends, moment jumps by C, slope C L/(12 E I)", () => {
+    const [length, C, bending] = [4, 800, 2e5];
+    const loads = { couples: [{ x: length / 2, couple: C }] };
+    const solution = heldRail({ length, stiffness: bending }, loads, rigidAt(0, length));
+    expectNear(reactionsOf(solution), [C / length, -C / length], 1e-12);
+    const [left, right] = (["left", "right"] as const).map((side) =>
+      railAt(solution.bent, length / 2, side),
+    );
+    expectNear([left?.moment ?? 0, right?.moment ?? 0], [C / 2, -C / 2], 1e-12);
+    expectNear([right?.slope ?? 0], [(C * length) / (12 * bending)], 1e-12);
+  });
+
+  test("a couple at a support and at a free end turns as a pair of forces there does", () => {
+    const whole = { length: 5, stiffness: 2e5 };
+    const held = rigidAt(0.5, 2, 4.1);
+    const near = 1e-4;
+    for (const x of [2, 5 - near, near]) {
+      const couples = [{ x, couple: 600 }];
+      const forces = [
+        { x: x - near, force: -300 / near },
+        { x: x + near, force: 300 / near },
+      ];
+      const one = reactionsOf(heldRail(whole, { couples }, held));
+      expectNear(reactionsOf(heldRail(whole, { forces }, held)), one, 1e-3);
+    }
+  });
+
+  test("three anchors load the worst more than two: 0.625 against 0.5 of the load", () => {
+    const whole = { length: 10, stiffness: 1e5 };
+    const worst = (...places: number[]) =>
+      -Math.min(...reactionsOf(heldRail(whole, { uniform: 100 }, rigidAt(...places))));
+    expectNear([worst(0, 10), worst(0, 5, 10)], [500, 625], 1e-12);
+  });
+});
