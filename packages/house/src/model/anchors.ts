@@ -1,5 +1,7 @@
 import type { PathComplaint } from "../read/complaints.ts";
+import { nearest } from "../read/nearest.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
+import type { AnchorKind } from "./anchor-kinds.ts";
 import type { Assumptions } from "./assumption.ts";
 import type { Ballast, FittedAnchor } from "./house-model.ts";
 
@@ -9,13 +11,15 @@ const sideSign = { left: -1, right: 1, middle: 0 } as const;
 export function anchorsOf(
   input: HouseInput,
   span: number,
+  kinds: readonly AnchorKind[],
   assumed: Assumptions,
   complaints: PathComplaint[],
 ): FittedAnchor[] {
   return (input.anchors ?? []).map((anchor, index): FittedAnchor => {
     const name = anchor.name ?? `anchor ${index + 1}`;
+    const kind = kindOf(anchor, index, kinds, input, complaints);
     const angle = assumed.take(
-      anchor.angle?.value,
+      anchor.angle?.value ?? kind?.angle,
       Math.PI / 2,
       `anchors.${index}.angle`,
       "90 deg, straight down",
@@ -32,7 +36,8 @@ export function anchorsOf(
       });
     }
     const slanted = angle < Math.PI / 2 - 1e-9;
-    if (slanted && !anchor.toward) {
+    const lead = anchor.toward ?? (anchor.angle ? undefined : kind?.lead);
+    if (slanted && !lead) {
       complaints.push({
         path: ["anchors", index, "toward"],
         code: "key-missing",
@@ -48,16 +53,50 @@ export function anchorsOf(
       in: [-out, 0],
       front: [0, 1],
       back: [0, -1],
-    }[anchor.toward ?? "out"] as [number, number];
+    }[lead ?? "out"] as [number, number];
     return {
       name,
       side: anchor.side,
       x: (x * span) / 2,
       y: anchor.along.value,
-      pull: anchor.pull.value,
+      // Where the ground has to tell, nothing is counted until it has.
+      pull: anchor.pull?.value ?? 0,
+      kind: anchor.pull ? null : (kind?.id ?? null),
       toward: [level * heading[0], level * heading[1], slanted ? -Math.sin(angle) : -1],
     };
   });
+}
+
+/** The kind an anchor names; it must be listed, or its pull must be given. */
+function kindOf(
+  { kind: id, pull }: NonNullable<HouseInput["anchors"]>[number],
+  index: number,
+  kinds: readonly AnchorKind[],
+  input: HouseInput,
+  complaints: PathComplaint[],
+): AnchorKind | undefined {
+  const known = (input.anchor_kinds ?? []).map((kind) => kind.id);
+  if (id === undefined) {
+    if (pull) return undefined;
+    complaints.push({
+      path: ["anchors", index, "pull"],
+      code: "key-missing",
+      expected: "pull (its allowable pull), or kind (an id of anchor_kinds)",
+      mend: "With a kind, the ground of the site file tells what it holds.",
+    });
+    return undefined;
+  }
+  if (!known.includes(id)) {
+    const near = nearest(id, known);
+    complaints.push({
+      path: ["anchors", index, "kind"],
+      code: "wrong-kind",
+      given: id,
+      expected: known.length > 0 ? `one of: ${known.join(", ")}` : "an id of anchor_kinds",
+      mend: near ? `Did you mean "${near}"?` : "List the kind under anchor_kinds.",
+    });
+  }
+  return kinds.find((kind) => kind.id === id);
 }
 
 /** Ballast as entered. Loose ballast stays in the list and counts nothing. */

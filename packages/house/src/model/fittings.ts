@@ -1,6 +1,7 @@
 import type { Obstacle } from "@hoopstay/load";
 import type { PathComplaint } from "../read/complaints.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
+import type { Filling } from "./house-model.ts";
 import { at, type Part } from "./part.ts";
 
 type PlaceInput = NonNullable<HouseInput["fittings"]>[number]["at"];
@@ -30,6 +31,14 @@ export function fittingParts(input: HouseInput): Part[] {
   );
   return [...bins, ...fittings];
 }
+
+/** What bins and tanks weigh more when they are full. */
+export const fillingsOf = (input: HouseInput): Filling[] =>
+  (input.bins ?? []).map(({ what, empty, full, at: place }) => ({
+    what,
+    weight: full.value - empty.value,
+    ...placeOf(place),
+  }));
 
 /** Wind faces of bins and tanks. */
 export function obstaclesOf(input: HouseInput, complaints: PathComplaint[]): Obstacle[] {

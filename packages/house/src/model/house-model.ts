@@ -1,6 +1,7 @@
 import type { CentreLines, Obstacle } from "@hoopstay/load";
 import type { Tube } from "@hoopstay/section";
 import type { Anchor } from "@hoopstay/stability";
+import type { AnchorKind } from "./anchor-kinds.ts";
 import type { Assumption } from "./assumption.ts";
 import type { Part, Place } from "./part.ts";
 
@@ -27,6 +28,21 @@ export interface GivenState {
 export interface FittedAnchor extends Anchor {
   readonly name: string;
   readonly side: "left" | "right" | "middle";
+  /** Its kind, where the ground tells what it holds; null where its pull was given. */
+  readonly kind: string | null;
+}
+
+/** What drags the house. N */
+export interface Tractor {
+  readonly what: string;
+  readonly weight: number;
+  readonly onDrivenWheels: number;
+}
+
+/** A feed bin or tank: what its filling adds to the high weight, N, and where, m. */
+export interface Filling extends Place {
+  readonly what: string;
+  readonly weight: number;
 }
 
 export interface Ballast extends Place {
@@ -64,7 +80,10 @@ export interface House {
   readonly filmRemovable: boolean;
   readonly givenStates: readonly GivenState[];
   readonly onlyGivenStates: boolean;
+  readonly anchorKinds: readonly AnchorKind[];
   readonly anchors: readonly FittedAnchor[];
+  readonly tractor: Tractor | null;
+  readonly fillings: readonly Filling[];
   readonly ballast: readonly Ballast[];
   readonly measured: {
     readonly low: number;

@@ -2,12 +2,13 @@ import { shellOf } from "@hoopstay/load";
 import type { Tube } from "@hoopstay/section";
 import type { PathComplaint } from "../read/complaints.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
+import { anchorKindsOf } from "./anchor-kinds.ts";
 import { anchorsOf, ballastOf } from "./anchors.ts";
 import { Assumptions } from "./assumption.ts";
 import { endWallParts, envelopeParts } from "./envelope-parts.ts";
-import { fittingParts, obstaclesOf } from "./fittings.ts";
+import { fillingsOf, fittingParts, obstaclesOf } from "./fittings.ts";
 import { frameParts } from "./frame-parts.ts";
-import type { House, Opening, Rail } from "./house-model.ts";
+import type { House, Opening, Rail, Tractor } from "./house-model.ts";
 import { shapeOf } from "./shape.ts";
 import { tubeModel } from "./tube-model.ts";
 
@@ -44,7 +45,8 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
   }
   const shape = shapeOf(input, assumed, complaints, railTube ? depthOf(railTube) : 0, hoopTube);
   // Whatever the shape is: complaints about anchors and bins come with all others.
-  const anchors = anchorsOf(input, input.hoops.span.value, assumed, complaints);
+  const anchorKinds = anchorKindsOf(input, assumed, complaints);
+  const anchors = anchorsOf(input, input.hoops.span.value, anchorKinds, assumed, complaints);
   const obstacles = obstaclesOf(input, complaints);
   if (!hoopTube || !railTube || !shape) return undefined;
   const rail = railOf(input, railTube, shape.lines.length, assumed);
@@ -98,13 +100,31 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
       missing: missing ?? [],
     })),
     onlyGivenStates: input.only_these_states ?? false,
+    anchorKinds,
     anchors,
+    tractor: tractorOf(input, complaints),
+    fillings: fillingsOf(input),
     ballast: ballastOf(input),
     measured: measuredOf(input),
     assumptions: assumed.list,
     findings: shape.findings,
   };
   return complaints.length > 0 ? undefined : house;
+}
+
+function tractorOf({ tractor }: HouseInput, complaints: PathComplaint[]): Tractor | null {
+  if (!tractor) return null;
+  const { what, weight, on_driven_wheels: driven } = tractor;
+  if (driven.value > weight.value) {
+    complaints.push({
+      path: ["tractor", "on_driven_wheels"],
+      code: "sizes-disagree",
+      given: `${driven.text}, of ${weight.text}`,
+      expected: "no more weight on the driven wheels than the vehicle weighs",
+      mend: "With four-wheel drive both are the same.",
+    });
+  }
+  return { what: what ?? "tractor", weight: weight.value, onDrivenWheels: driven.value };
 }
 
 const gapReason = "mean gap unknown; judgement, it only decides the enclosure class";

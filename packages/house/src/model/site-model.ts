@@ -1,4 +1,3 @@
-import { type Citation, cite, judged, POUND_PER_SQUARE_FOOT } from "@hoopstay/core";
 import {
   asce716,
   asce722,
@@ -12,9 +11,10 @@ import type { CombinationId, Slope } from "@hoopstay/stability";
 import type { PathComplaint } from "../read/complaints.ts";
 import { compassPoints, type SiteInput } from "../schema/site-schema.ts";
 import { type Assumption, Assumptions } from "./assumption.ts";
+import { type SiteGround, siteGroundOf } from "./site-ground.ts";
 
 /** The place in SI. */
-export interface Site {
+export interface Site extends SiteGround {
   readonly name: string;
   readonly place: WindPlace;
   readonly speed: number;
@@ -23,10 +23,8 @@ export interface Site {
   /** Speed at which everything is checked, m/s. */
   readonly mapSpeed: number;
   readonly slope: Slope | null;
-  readonly friction: number;
-  readonly frictionCitation: Citation;
-  readonly bearing: number;
-  readonly bearingCitation: Citation;
+  /** Steepest slope on the way of a move, rad. */
+  readonly dragSlope: number | null;
   /** Compass bearing of the front, rad clockwise from north; null where unknown. */
   readonly frontBearing: number | null;
   readonly combination: CombinationId;
@@ -34,11 +32,6 @@ export interface Site {
   readonly now: string;
   readonly assumptions: readonly Assumption[];
 }
-
-const bearingRows = { "1": 4000, "2": 2000, "3": 1500, "4A": 1000, "4B": 1000 } as const;
-const bearingTable = cite("24-cfr-3285", "table to 3285.202", "read");
-const bareSoil: Record<string, number> = { silt: 0.2, "silty sand": 0.25, sand: 0.3, gravel: 0.4 };
-const slippery = 0.15;
 
 /** The site of a site file that has passed its schema, in SI, with every assumption listed. */
 export function readSiteModel(input: SiteInput, complaints: PathComplaint[]): Site | undefined {
@@ -76,8 +69,7 @@ export function readSiteModel(input: SiteInput, complaints: PathComplaint[]): Si
     "C, open country",
     "open pasture; D near open water is worse and must be entered",
   );
-  const bearing = bearingOf(input, assumed, complaints);
-  const friction = frictionOf(input, assumed);
+  const ground = siteGroundOf(input, assumed, complaints);
   const frontBearing = input.front_faces ? bearingAngle(input.front_faces) : null;
   const slope = slopeOf(input, frontBearing, assumed);
   const combination = assumed.take<CombinationId>(
@@ -120,10 +112,8 @@ export function readSiteModel(input: SiteInput, complaints: PathComplaint[]): Si
     riskCategory: wind.risk_category ?? null,
     mapSpeed: mapSpeed(wind.speed.value, wind.basis),
     slope,
-    friction: friction.value,
-    frictionCitation: friction.citation,
-    bearing: bearing.value,
-    bearingCitation: bearing.citation,
+    ...ground,
+    dragSlope: input.drag_slope?.value ?? null,
     frontBearing,
     combination,
     reading: input.quarter_reading ?? null,
@@ -134,65 +124,6 @@ export function readSiteModel(input: SiteInput, complaints: PathComplaint[]): Si
 
 const bearingAngle = (point: (typeof compassPoints)[number]): number =>
   (compassPoints.indexOf(point) * Math.PI) / 8;
-
-function bearingOf(
-  input: SiteInput,
-  assumed: Assumptions,
-  complaints: PathComplaint[],
-): { value: number; citation: Citation } {
-  const { ground } = input;
-  if (ground?.bearing) {
-    return { value: ground.bearing.value, citation: judged("as entered in the site file") };
-  }
-  const soil = ground?.soil_class;
-  if (soil === "5") {
-    complaints.push({
-      path: ["ground", "soil_class"],
-      code: "soil-without-bearing",
-      given: "class 5",
-      expected: "an allowable bearing pressure: class 5 ground has no published one",
-      mend: "Peat, organic clay and fresh fill need an engineer's value: ground.bearing.",
-    });
-    return { value: 1000 * POUND_PER_SQUARE_FOOT, citation: bearingTable };
-  }
-  if (soil) return { value: bearingRows[soil] * POUND_PER_SQUARE_FOOT, citation: bearingTable };
-  assumed.list.push({
-    key: "ground.bearing",
-    used: "1000 psf",
-    why: "judgement; the lowest class with a published value (24 CFR 3285.202)",
-  });
-  return {
-    value: 1000 * POUND_PER_SQUARE_FOOT,
-    citation: judged("soil class unknown: 1000 psf, as class 4"),
-  };
-}
-
-function frictionOf(input: SiteInput, assumed: Assumptions): { value: number; citation: Citation } {
-  const { ground } = input;
-  if (ground?.friction) {
-    const { low, reason } = ground.friction;
-    return { value: low.value, citation: judged(`entered in the site file: ${reason}`) };
-  }
-  const kind = assumed.take(
-    ground?.kind,
-    "unknown",
-    "ground.kind",
-    "unknown",
-    "low friction 0.15 is used; judgement, safe side",
-  );
-  if (kind === "mud" || kind === "ice") {
-    return { value: 0, citation: judged("on mud or ice no friction is counted") };
-  }
-  const dry = bareSoil[kind];
-  const wet = assumed.take(ground?.wet, true, "ground.wet", "wet", "safe side: 0.15 at most");
-  if (dry !== undefined && !wet) {
-    return { value: dry, citation: cite("navfac-dm-7.02", `steel on ${kind}`, "read") };
-  }
-  return {
-    value: slippery,
-    citation: judged("ground unknown, wet, grass or clay: 0.15; adhesion never added"),
-  };
-}
 
 function slopeOf(
   input: SiteInput,

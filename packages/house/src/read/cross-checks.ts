@@ -57,7 +57,8 @@ function stateComplaints({ states = [], only_these_states: only }: HouseInput): 
 }
 
 /** Hoops too many to be meant, and holds made fast beyond the end of the skids. */
-function reachComplaints({ hoops, rails, anchors, ballast }: HouseInput): PathComplaint[] {
+function reachComplaints(input: HouseInput): PathComplaint[] {
+  const { hoops, rails, anchors } = input;
   const complaints: PathComplaint[] = [];
   if (hoops.spacing && hoops.length.value / hoops.spacing.value > mostHoops) {
     complaints.push({
@@ -70,12 +71,9 @@ function reachComplaints({ hoops, rails, anchors, ballast }: HouseInput): PathCo
   }
   const length = Math.max(hoops.length.value, rails.length?.value ?? 0) / 2;
   const noses = Math.max(rails.noses?.front?.value ?? 0, rails.noses?.back?.value ?? 0);
-  const holds = [
-    ...(anchors ?? []).map(({ along }, index) => ({ path: ["anchors", index, "along"], along })),
-    ...(ballast ?? []).flatMap(({ at: { along }, fixed }, index) =>
-      along && fixed ? [{ path: ["ballast", index, "at", "along"], along }] : [],
-    ),
-  ];
+  const holds = (anchors ?? []).map(({ along }, index) => {
+    return { path: ["anchors", index, "along"], along };
+  });
   for (const { path, along } of holds) {
     if (Math.abs(along.value) <= length + noses + 1e-9) continue;
     complaints.push({
@@ -86,5 +84,33 @@ function reachComplaints({ hoops, rails, anchors, ballast }: HouseInput): PathCo
       mend: "Measure along the house from its middle; the front is plus.",
     });
   }
-  return complaints;
+  return [...complaints, ...insideComplaints(input, length + noses)];
+}
+
+/** Weights that stand on no part of the house: a bin outside may stand off by the hoops' rise. */
+function insideComplaints(input: HouseInput, reach: number): PathComplaint[] {
+  const { hoops, bins = [], fittings = [], ballast = [], measured_weight: measured } = input;
+  const half = hoops.span.value / 2;
+  const places = [
+    ...bins.map(({ at, outside }, index) => {
+      return { path: ["bins", index, "at"], at, off: outside ? hoops.rise.value : 0 };
+    }),
+    ...fittings.map(({ at }, index) => ({ path: ["fittings", index, "at"], at, off: 0 })),
+    ...ballast.flatMap(({ at, fixed }, index) =>
+      fixed ? [{ path: ["ballast", index, "at"], at, off: 0 }] : [],
+    ),
+    ...(measured?.at ? [{ path: ["measured_weight", "at"], at: measured.at, off: 0 }] : []),
+  ];
+  return places.flatMap(({ path, at: { across, along }, off }) => {
+    const ways = [
+      { key: "across", place: across, most: half + off },
+      { key: "along", place: along, most: reach + off },
+    ];
+    return ways.flatMap(({ key, place, most }): PathComplaint[] => {
+      if (!place || Math.abs(place.value) <= most + 1e-9) return [];
+      const mend = "Measure from the middle of the house; right and front are plus.";
+      const expected = "a place on the house";
+      return [{ path: [...path, key], code: "out-of-range", given: place.text, expected, mend }];
+    });
+  });
 }

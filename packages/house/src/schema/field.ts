@@ -20,6 +20,7 @@ const examples: Record<Dimension, string> = {
   pressure: "1000 psf",
   "mass-per-area": "0.3 lb/ft2",
   density: "30 pcf",
+  "unit-weight": "110 pcf",
   angle: "45 deg",
   fraction: "30 %",
 };
@@ -36,6 +37,7 @@ const greatest: Record<Dimension, number> = {
   pressure: 1e8,
   "mass-per-area": 1e4,
   density: 25_000,
+  "unit-weight": 250_000,
   angle: Math.PI / 2 + 1e-9,
   fraction: 1,
 };

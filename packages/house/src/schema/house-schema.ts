@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { anchorKindSchema, tractorSchema } from "./anchor-kind.ts";
 import { count, keys, place, quantity, words, yes } from "./field.ts";
 import { tubeSchema } from "./tube.ts";
 
@@ -101,7 +102,14 @@ const anchor = keys({
   name: words("name or number of the anchor").optional(),
   side: z.enum(["left", "right", "middle"]).meta({ description: "rail it is made fast to" }),
   along: quantity("length", "along the house, from the middle; front is plus", "any"),
-  pull: quantity("force", "allowable pull along the tether (not a label rating)"),
+  kind: z
+    .string()
+    .meta({ description: "id of its kind in anchor_kinds; the ground then tells what it holds" })
+    .optional(),
+  pull: quantity(
+    "force",
+    "allowable pull along the tether, where it is known (not a label rating)",
+  ).optional(),
   angle: quantity("angle", "tether above the ground; 90 deg is straight up and down").optional(),
   toward: z
     .enum(["out", "in", "front", "back"])
@@ -193,8 +201,10 @@ export const houseSchema = keys({
   }).optional(),
   bins: z.array(bin).optional(),
   fittings: z.array(fitting).optional(),
+  anchor_kinds: z.array(anchorKindSchema).optional(),
   anchors: z.array(anchor).optional(),
   ballast: z.array(ballast).optional(),
+  tractor: tractorSchema.optional(),
   measured_weight: measured.optional(),
   states: z.array(extraState).optional(),
   only_these_states: yes("check only the states listed here, for comparison work").optional(),

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { keys, quantity, words, yes } from "./field.ts";
+import { groundSchema, pullTestSchema } from "./ground.ts";
 
 export const compassPoints = [
   "N",
@@ -21,20 +22,6 @@ export const compassPoints = [
 ] as const;
 
 const compass = (about: string) => z.enum(compassPoints).meta({ description: about });
-
-export const grounds = [
-  "unknown",
-  "grass",
-  "clay",
-  "silt",
-  "silty sand",
-  "sand",
-  "gravel",
-  "mud",
-  "ice",
-] as const;
-
-export const soilClasses = ["1", "2", "3", "4A", "4B", "5"] as const;
 
 /** Where the house stands today. Nothing of the house is repeated here. */
 export const siteSchema = keys({
@@ -71,19 +58,11 @@ export const siteSchema = keys({
     angle: quantity("angle", "slope of the ground", "not-negative"),
     downhill: compass("where it falls to; left out where unknown").optional(),
   }).optional(),
-  ground: keys({
-    kind: z.enum(grounds),
-    wet: yes("wet, or may be wet").optional(),
-    soil_class: z.enum(soilClasses).meta({ description: "24 CFR 3285.202 class" }).optional(),
-    bearing: quantity(
-      "pressure",
-      "allowable bearing pressure, where an engineer gave it",
-    ).optional(),
-    friction: keys({
-      low: quantity("fraction", "low friction coefficient of rail on ground", "not-negative"),
-      reason: words("who says so and why"),
-    }).optional(),
-  }).optional(),
+  ground: groundSchema.optional(),
+  pull_tests: z.array(pullTestSchema).meta({ description: "the pull log" }).optional(),
+  every_anchor_proved: yes("every anchor in use is pulled to its proof load").optional(),
+  services_located: yes("buried pipes and cables have been located").optional(),
+  drag_slope: quantity("angle", "steepest slope on the way of a move", "not-negative").optional(),
   front_faces: compass("where the front of the house points").optional(),
   combination: z.enum(["ASD", "LRFD"]).optional(),
   quarter_reading: keys({
