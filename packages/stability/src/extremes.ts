@@ -1,6 +1,8 @@
 import type { BaseLine } from "./base-line.ts";
+import { type Anchor, pullsSideways } from "./holding.ts";
 import { overturning } from "./lift-and-turn.ts";
 import { type ActionTable, stride } from "./outcome.ts";
+import { TetherRows } from "./tether-rows.ts";
 
 /** A case, and its wind effect per unit of K_d q_h: greater than in any other case. m2 or m3. */
 export interface Extreme {
@@ -27,15 +29,22 @@ export interface Extremes {
    * the other.
    */
   readonly slides: readonly SlideRow[];
+  /** What slanted tethers do in every row, where there are any. */
+  readonly tethers: TetherRows | null;
 }
 
 /**
  * For lift off and turning the resistance is the same in every case, so the case of greatest wind
  * effect governs.
  */
-export function extremesOf(table: ActionTable, lines: readonly BaseLine[]): Extremes {
+export function extremesOf(
+  table: ActionTable,
+  lines: readonly BaseLine[],
+  anchors: readonly Anchor[] = [],
+): Extremes {
   const moments = lines.map((line) => greatestMoment(table, line));
-  return { uplift: greatestUplift(table), moments, slides: slideRows(table) };
+  const tethers = anchors.some(pullsSideways) ? new TetherRows(table, anchors) : null;
+  return { uplift: greatestUplift(table), moments, slides: slideRows(table), tethers };
 }
 
 function greatestUplift({ components, count }: ActionTable): Extreme {

@@ -1,12 +1,13 @@
 import type { BaseLine } from "./base-line.ts";
 import type { CheckTerms } from "./check-terms.ts";
-import type { SlideRow } from "./extremes.ts";
+import type { Extremes, SlideRow } from "./extremes.ts";
 import { slidingWindOf } from "./one-check.ts";
 import type { ActionTable } from "./outcome.ts";
 import { ratioOf } from "./ratio.ts";
 import { slideLimit, slidingLimit } from "./slide-limit.ts";
 import { worstSlideAt } from "./slide-search.ts";
 import { straightLimit, straightResistance, straightSlide } from "./straight-slide.ts";
+import type { TetherRows } from "./tether-rows.ts";
 import type { WorstOfChecks } from "./worst.ts";
 
 type Held = CheckTerms["holdings"][number];
@@ -43,6 +44,7 @@ function levelSlides(
   terms: CheckTerms,
   held: Held,
   table: ActionTable,
+  tethers: TetherRows | null,
   first: number,
 ): void {
   const [right, left] = [held.lines[0]?.line as BaseLine, held.lines[1]?.line as BaseLine];
@@ -50,7 +52,7 @@ function levelSlides(
   const loaded = terms.combination.wind * pressure;
   for (let row = 0; row < 2 * table.count; row += 1) {
     const wind = slidingWindOf(table, row >> 1, row % 2 === 1, right, left);
-    const straight = straightSlide(held.sliding, wind);
+    const straight = straightSlide(held.sliding, wind, tethers?.at(row, terms.combination.anchor));
     const ratio = ratioOf(loaded * straight.h, straightResistance(straight, pressure));
     worst.take(
       "slide",
@@ -83,7 +85,7 @@ export function takeSlides(
   worst: WorstOfChecks,
   terms: CheckTerms,
   table: ActionTable,
-  rows: readonly SlideRow[],
+  { slides: rows, tethers }: Extremes,
 ): void {
   const { holdings } = terms;
   for (let place = 0; place < holdings.length; place += 1) {
@@ -92,7 +94,7 @@ export function takeSlides(
     const first = place * 2 * table.count;
     const along = downslope === 0 || holding.slope?.downhill === null;
     if (along && !sideways) plainSlides(worst, terms, held, rows, first);
-    else if (downslope === 0) levelSlides(worst, terms, held, table, first);
+    else if (downslope === 0) levelSlides(worst, terms, held, table, tethers, first);
     else tetheredSlides(worst, terms, held, table, first);
   }
 }

@@ -48,14 +48,15 @@ function takeTurns(
 export function worstOfChecks(
   terms: CheckTerms,
   table: ActionTable,
-  { uplift, moments, slides }: Extremes,
+  extremes: Extremes,
 ): WorstOfChecks {
+  const { uplift, moments } = extremes;
   const worst = new WorstOfChecks();
   takeLift(worst, terms, uplift);
   for (let place = 0; place < moments.length; place += 1) {
     takeTurns(worst, terms, place, moments[place] as Extreme);
   }
-  takeSlides(worst, terms, table, slides);
+  takeSlides(worst, terms, table, extremes);
   return worst;
 }
 

@@ -20,6 +20,10 @@ export interface Anchor {
   readonly toward: readonly [number, number, number];
 }
 
+/** Whether a tether is slanted. */
+export const pullsSideways = ({ toward }: Pick<Anchor, "toward">): boolean =>
+  Math.hypot(toward[0], toward[1]) > 1e-12;
+
 /** Ground slope: angle, and the downhill direction in house axes, or null where unknown. */
 export interface Slope {
   readonly angle: number;
@@ -54,7 +58,7 @@ export function holdingTerms(holding: Holding, combination: Combination): Holdin
   let sideways = false;
   for (const { pull, toward } of anchors) {
     anchorDown -= combination.anchor * pull * toward[2];
-    if (Math.hypot(toward[0], toward[1]) > 1e-12) sideways = true;
+    sideways ||= pullsSideways({ toward });
   }
   return {
     holding,

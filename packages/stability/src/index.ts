@@ -1,3 +1,4 @@
+export * from "./all-at-once/index.ts";
 export * from "./base-line.ts";
 export * from "./case-checks.ts";
 export * from "./check-terms.ts";

@@ -1,5 +1,5 @@
 import { derived, formula, judged } from "@hoopstay/core";
-import type { HoldingTerms, LineTerms } from "./holding.ts";
+import type { Anchor, HoldingTerms, LineTerms } from "./holding.ts";
 import { demandOf } from "./lift-and-turn.ts";
 
 /** Wind of one case per unit of K_d q_h as sliding feels it: horizontal parts and uplift, m2. */
@@ -136,10 +136,18 @@ export interface TetherParts {
   readonly middle: number;
 }
 
-export function tetherParts(terms: HoldingTerms, ux: number, uy: number): TetherParts {
-  const { anchor: scale } = terms.combination;
+export const tetherParts = (terms: HoldingTerms, ux: number, uy: number): TetherParts =>
+  partsAlong(terms.holding.anchors, terms.combination.anchor, ux, uy);
+
+/** The same for given anchors; `scale` is on their allowable pulls. */
+export function partsAlong(
+  anchors: readonly Anchor[],
+  scale: number,
+  ux: number,
+  uy: number,
+): TetherParts {
   let [against, left, right, middle] = [0, 0, 0, 0];
-  for (const { x, pull, toward } of terms.holding.anchors) {
+  for (const { x, pull, toward } of anchors) {
     const along = scale * pull * (toward[0] * ux + toward[1] * uy);
     if (along <= 0) against -= along;
     else if (x < 0) left += along;

@@ -18,10 +18,16 @@ export interface StraightSlide {
   readonly parts: TetherParts;
 }
 
-export function straightSlide(sliding: SlidingTerms, wind: SlidingWind): StraightSlide {
+/** @param known tether parts of this wind's direction, where they have been worked out before */
+export function straightSlide(
+  sliding: SlidingTerms,
+  wind: SlidingWind,
+  known?: TetherParts,
+): StraightSlide {
   const h = Math.sqrt(wind.fx * wind.fx + wind.fy * wind.fy);
   const size = h > 0 ? h : 1;
-  return { sliding, wind, h, parts: tetherParts(sliding.terms, wind.fx / size, wind.fy / size) };
+  const parts = known ?? tetherParts(sliding.terms, wind.fx / size, wind.fy / size);
+  return { sliding, wind, h, parts };
 }
 
 /** Resistance of a straight slide at a pressure, N. */
@@ -74,10 +80,11 @@ export function straightLimit(
   below = Number.POSITIVE_INFINITY,
 ): number {
   if (slide.h === 0) return Number.POSITIVE_INFINITY;
+  const bounded = below < Number.POSITIVE_INFINITY;
+  // Without a wind that presses down the spare only falls, so that its end tells.
+  if (bounded && slide.wind.fz >= 0 && spareAt(slide, below) >= 0) return Number.POSITIVE_INFINITY;
   const found = kinks(slide.sliding, slide.wind);
-  if (below < Number.POSITIVE_INFINITY && holdsUpTo(slide, found, below)) {
-    return Number.POSITIVE_INFINITY;
-  }
+  if (bounded && holdsUpTo(slide, found, below)) return Number.POSITIVE_INFINITY;
   let from = 0;
   let before = spareAt(slide, 0);
   if (before < 0) return 0;
