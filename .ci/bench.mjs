@@ -9,7 +9,9 @@ import process from "node:process";
 const root = join(import.meta.dirname, "..");
 const bench = join(root, "tests/bench");
 const { buildSync } = createRequire(join(root, "packages/cli/package.json"))("esbuild");
-const benches = ["whole-house"].filter((name) => !process.argv[2] || name === process.argv[2]);
+const benches = ["whole-house", "count-search"].filter(
+  (name) => !process.argv[2] || name === process.argv[2],
+);
 const made = mkdtempSync(join(tmpdir(), "bench-"));
 for (const name of benches) {
   const outfile = join(made, `${name}.cjs`);

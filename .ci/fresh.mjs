@@ -31,7 +31,7 @@ function hoopstay(args, accepted) {
 /** A house that does not hold (exit 1) has a report too. */
 function report({ house, site, report, units }) {
   const made = join(folder, basename(report));
-  hoopstay(["check", house, site, "--units", units, "--report", made], [0, 1]);
+  hoopstay(["hold", house, site, "--units", units, "--report", made], [0, 1]);
   return readFileSync(made, "utf8");
 }
 

@@ -1,4 +1,5 @@
 import type { Step } from "@hoopstay/core";
+import { evaluateAgain } from "@hoopstay/core/second-evaluation";
 import { theoryCapacity } from "@hoopstay/ground";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
@@ -20,21 +21,8 @@ import {
   wet,
 } from "./anchor-examples.ts";
 
-const functions = ["sin", "cos", "tan", "sqrt", "min", "max"] as const;
-
-/** The printed expression read as arithmetic, apart from the typed function. */
-function read(step: Step): number {
-  const { expression, arguments: names } = step.formula;
-  const body = expression.replaceAll("^", "**");
-  const scope = [...names.map((name) => name.symbol), ...functions];
-  const values = [...step.inputs, ...functions.map((name) => Math[name])];
-  return Number(new Function(...scope, `"use strict"; return ${body};`)(...values));
-}
-
 const agrees = (step: Step): void => {
-  const second = read(step);
-  const scale = Math.max(Math.abs(second), Math.abs(step.value));
-  expect(Math.abs(second - step.value), step.formula.id).toBeLessThanOrEqual(1e-9 * scale);
+  expect(evaluateAgain(step).agrees, `${step.formula.id}: ${step.formula.expression}`).toBe(true);
 };
 
 describe("the trail of an anchor", () => {

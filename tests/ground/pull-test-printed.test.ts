@@ -1,4 +1,5 @@
 import type { Formula, Step } from "@hoopstay/core";
+import { evaluateAgain } from "@hoopstay/core/second-evaluation";
 import {
   capacityAlongTether,
   heldByFixedBallast,
@@ -17,22 +18,11 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { anyTest, between, holds, pulls, seed, testsOf, uses } from "./pull-test-sample.ts";
 
-/** The printed expression, read by the language itself rather than by the program's evaluator. */
-function printedValue(
-  { expression, arguments: names }: Formula,
-  inputs: readonly number[],
-): number {
-  const functions = ["abs", "cos", "exp", "log", "max", "min", "sin", "sqrt"] as const;
-  const symbols = names.map(({ symbol }) => symbol);
-  const body = `return ${expression.replaceAll("^", "**")};`;
-  const read = new Function(...functions, ...symbols, body);
-  return Number(read(...functions.map((name) => Math[name]), ...inputs));
-}
-
+/** The printed expression, evaluated a second time as a report does it. */
 function expectPrinted(formula: Formula, inputs: readonly number[], value: number): void {
   expect(inputs.length, formula.id).toBe(formula.arguments.length);
-  const off = Math.abs(printedValue(formula, inputs) - value);
-  expect(off, `${formula.id}: ${formula.expression}`).toBeLessThanOrEqual(1e-9 * Math.abs(value));
+  const { agrees, second } = evaluateAgain({ formula, inputs, value, symbol: formula.symbol });
+  expect(agrees, `${formula.id}: ${formula.expression} gives ${second}, not ${value}`).toBe(true);
 }
 
 const expectTrail = (trail: readonly Step[]): void => {

@@ -253,6 +253,8 @@ export interface StormLadder {
   readonly forecast: number | null;
   readonly rungs: readonly LadderRung[];
   readonly landmarks: readonly GustLandmark[];
+  /** Where the hours of the rungs are from. */
+  readonly hoursCitation: Citation;
   readonly advice: Words;
   readonly cautions: readonly string[];
 }

@@ -1,14 +1,16 @@
 import type { System } from "../quantity/dimension.ts";
 import { figures, show, unitOf } from "../quantity/show.ts";
-import type { AnchorRow } from "./hold-review.ts";
+import { type Citation, gradeWords } from "../source/citation.ts";
+import { sources } from "../source/registry.ts";
+import type { AnchorRow, RungId } from "./hold-review.ts";
 
 /** Hours an action takes, as a range; parts of an hour in minutes. */
 export function showHours({ low, high }: { readonly low: number; readonly high: number }): string {
   const one = (hours: number): string =>
     hours < 1 ? `${Math.round(hours * 60)} min` : `${figures(hours, hourUnit, 2)} h`;
   if (one(low) === one(high)) return one(low);
-  if (low < 1 || high < 1) return `${one(low)} to ${one(high)}`;
-  return `${figures(low, hourUnit, 2)} to ${one(high)}`;
+  const short = low < 1 === high < 1 ? one(low).replace(/ (min|h)$/, "") : one(low);
+  return `${short} to ${one(high)}`;
 }
 
 const hourUnit = { symbol: "h", factor: 1, system: "si", spellings: ["h"] } as const;
@@ -19,6 +21,32 @@ export function showGust(speed: number, system: System): string {
   const { factor } = unitOf("speed", system);
   return show(speed, "speed", system, speed / factor >= 99.5 ? 3 : 2);
 }
+
+/** A gust that something stands, in whole units: rounded down, so that no more is promised. */
+export function showGustLimit(speed: number, system: System): string {
+  if (!Number.isFinite(speed)) return speed > 0 ? "no limit" : "none";
+  const { factor, symbol } = unitOf("speed", system);
+  const inUnit = speed / factor + 1e-9;
+  return `${inUnit < 10 ? Math.floor(10 * inUnit) / 10 : Math.floor(inUnit)} ${symbol}`;
+}
+
+/** Short names of the rungs, for a drawing and for a line of text. */
+export const rungNames: Readonly<Record<RungId, string>> = {
+  "end-walls": "end walls back in",
+  close: "close it",
+  tighten: "tighten the tethers",
+  add: "more anchors or ballast",
+  people: "people away",
+  animals: "animals out",
+  strip: "strip the cover",
+  leave: "leave it",
+};
+
+/** A source in words, where no list of sources stands beside it. */
+export const citationWords = ({ source, place, grade }: Citation): string =>
+  grade === "judgement"
+    ? `${place} (${gradeWords[grade]})`
+    : `${sources[source].title}: ${place} (${gradeWords[grade]})`;
 
 /** Where an anchor stands, from the middle of the house: side, and how far to the front or back. */
 export function showPlace({ side, along }: AnchorRow, system: System): string {

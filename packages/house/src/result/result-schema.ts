@@ -84,6 +84,19 @@ export function resultSchema() {
         z: z.number(),
       }),
     ),
+    anchors: z.array(
+      z.strictObject({
+        name: z.string(),
+        kind: z.string().nullable(),
+        x: z.number(),
+        y: z.number(),
+        toward: z.array(z.number()),
+        allowable: z.number().meta({ description: "N along the tether; 0 where nothing rates it" }),
+        basis: z.string(),
+        governs: z.string().nullable(),
+        reason: z.string().nullable(),
+      }),
+    ),
     states: z.array(
       z.strictObject({
         id: z.string(),
@@ -101,6 +114,18 @@ export function resultSchema() {
                 limit_case: z.string().meta({ description: "case of the lowest limit" }),
               }),
             ),
+            together: z
+              .strictObject({
+                factor: z.number().nullable(),
+                code_speed: speed,
+                working_gust: speed,
+                weight: z.enum(["low", "high"]),
+                case: z.string(),
+              })
+              .meta({
+                description:
+                  "all tethers, ground pushes and friction at once, cases 1 to 4: largest share of the design wind in balance; null: no limit",
+              }),
             least_load: z.array(
               z.strictObject({
                 check: z.string(),

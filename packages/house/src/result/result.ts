@@ -1,7 +1,16 @@
 import { type CaseTable, caseStride, torsionCases, type WindCase } from "@hoopstay/load";
-import { allOutcomes, type CheckOutcome, checkIds, combinations } from "@hoopstay/stability";
+import {
+  allOutcomes,
+  type CheckOutcome,
+  type CombinationId,
+  checkIds,
+  combinations,
+} from "@hoopstay/stability";
+import { jointOf } from "../hold-down/joint.ts";
+import { basisWords } from "../hold-down/rating.ts";
 import { cautions, notChecked } from "../review/cautions.ts";
 import type { Evaluation, LoadSet } from "../review/evaluate.ts";
+import type { HoldId } from "../review/hold.ts";
 import { leastOutcomes } from "../review/least-check.ts";
 import type { ReviewMeta } from "../review/make-review.ts";
 import { caseId, governingOf, gustOf, setLetters, speedOf } from "../review/summaries.ts";
@@ -83,6 +92,43 @@ function casesOf(evaluation: Evaluation, set: LoadSet, letter: string): CaseResu
   return [...single, ...torsion];
 }
 
+/** All tethers, ground pushes and friction at once: the lowest factor of cases 1 to 4. */
+function togetherResult(
+  evaluation: Evaluation,
+  set: LoadSet,
+  letter: string,
+  hold: HoldId,
+  combination: CombinationId,
+) {
+  const result = jointOf(evaluation, set, hold, combination);
+  const { factor, row, table, weight } = result;
+  const code = speedOf(evaluation, factor * evaluation.pressure);
+  return {
+    factor: finite(factor),
+    code_speed: finite(code),
+    working_gust: combination === "ASD" ? finite(gustOf(code)) : null,
+    weight,
+    case: `${caseId(letter, row)}${table === set.table ? "" : "T"}`,
+  };
+}
+
+/** What an anchor counts, and where that comes from. */
+const anchorResults = ({ house, site, ratings }: Evaluation): Result["anchors"] =>
+  house.anchors.map(({ name, x, y, pull, toward, kind }, index) => {
+    const rating = ratings[index] ?? null;
+    return {
+      name,
+      kind,
+      x,
+      y,
+      toward: [...toward],
+      allowable: pull,
+      basis: rating ? basisWords(rating, site) : "given in the house file",
+      governs: rating?.governs ?? null,
+      reason: rating?.reason ?? null,
+    };
+  });
+
 /** The whole result in SI, as `--json` prints it; `resultSchema` describes it. */
 export function resultOf(evaluation: Evaluation, meta: ReviewMeta, holds: boolean): Result {
   const { house, site, factors, takeOff } = evaluation;
@@ -103,6 +149,7 @@ export function resultOf(evaluation: Evaluation, meta: ReviewMeta, holds: boolea
       holdings.map(({ weight: { name, W, x, y, z } }) => ({ hold: id, name, weight: W, x, y, z })),
     ),
     take_off: takeOff.items.map(({ what, low, high, x, y, z }) => ({ what, low, high, x, y, z })),
+    anchors: anchorResults(evaluation),
     states: evaluation.states.map(({ state, enclosure, set }) => {
       const letter = letters.get(set) ?? "";
       return {
@@ -119,6 +166,7 @@ export function resultOf(evaluation: Evaluation, meta: ReviewMeta, holds: boolea
             case: caseId(letter, byRatio.caseIndex),
             limit_case: caseId(letter, byLimit.caseIndex),
           })),
+          together: togetherResult(evaluation, set, letter, hold, combination),
           least_load: leastOutcomes(set.least, hold, combination).map(
             ({ check, load, outcome }) => ({
               check,

@@ -1,9 +1,9 @@
 import { measured, type StateSummary, type Words } from "@hoopstay/core";
 import type { WindCase } from "@hoopstay/load";
-import type { CheckId } from "@hoopstay/stability";
+import { jointOf } from "../hold-down/joint.ts";
 import type { Evaluation } from "./evaluate.ts";
 import { governingOf } from "./summaries.ts";
-import { checkWords, comesFrom, compassFrom } from "./words.ts";
+import { checkWords, comesFrom, compassFrom, type SummaryId } from "./words.ts";
 
 const gust = (speed: number) => measured(speed, "speed", 2);
 
@@ -35,7 +35,7 @@ export function headline(
     ];
   }
   const worst = failing.reduce((a, b) => (b.first.workingGust < a.first.workingGust ? b : a));
-  const { begins } = checkWords[worst.first.check as CheckId];
+  const { begins } = checkWords[worst.first.check as SummaryId];
   return [
     "Does not hold against ",
     ...against,
@@ -48,14 +48,19 @@ export function headline(
 /** One sentence about a state: what begins at what gust, and from where the wind blows. */
 function stateSentence(evaluation: Evaluation, summary: StateSummary, lead: string): Words {
   const { first } = summary;
-  const { begins } = checkWords[first.check as CheckId];
+  const { begins } = checkWords[first.check as SummaryId];
   if (first.workingGust === Number.POSITIVE_INFINITY) {
     return [`${lead}${summary.words}, ${summary.holdWords}: no wind limit was found.`];
   }
   const state = evaluation.states.find((one) => one.state.id === summary.id);
   const governing = state && governingOf(state.set, summary.hold, "ASD");
   const byLimit = governing?.find((one) => one.check === first.check)?.byLimit;
-  const windCase = byLimit && (state?.set.table.cases[byLimit.caseIndex] as WindCase);
+  const single = byLimit && (state?.set.table.cases[byLimit.caseIndex] as WindCase);
+  const together =
+    first.check === "together" && state
+      ? jointOf(evaluation, state.set, summary.hold, "ASD").windCase
+      : undefined;
+  const windCase = single ?? together;
   const from = windCase
     ? `, wind from ${comesFrom(windCase)}${compassFrom(windCase, evaluation.site.frontBearing)}`
     : "";
@@ -72,13 +77,10 @@ export function answers(evaluation: Evaluation, summaries: readonly StateSummary
   const list: Words[] = [];
   const now = summaries.find((one) => one.now && one.hold === held);
   const bareNow = summaries.find((one) => one.now && one.hold === "bare");
-  if (now) list.push(stateSentence(evaluation, now, "As it stands now, "));
-  if (now && Number.isFinite(now.first.workingGust)) {
-    list.push([
-      "Act before ",
-      gust(0.75 * now.first.workingGust),
-      ": three quarters of that gust.",
-    ]);
+  if (now) {
+    const sentence = stateSentence(evaluation, now, "As it stands now, ");
+    const act: Words = [" Act before ", gust(0.75 * now.first.workingGust), "."];
+    list.push(Number.isFinite(now.first.workingGust) ? [...sentence, ...act] : sentence);
   }
   if (now && bareNow && held !== "bare") {
     list.push(stateSentence(evaluation, bareNow, "Without them, "));

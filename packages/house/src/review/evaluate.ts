@@ -18,6 +18,7 @@ import {
   windSurfaces,
   writeCases,
 } from "@hoopstay/load";
+import { type RatedHouse, rateHouse } from "../hold-down/rated-house.ts";
 import { frameBars } from "../model/frame-parts.ts";
 import type { House } from "../model/house-model.ts";
 import type { Belongs } from "../model/part.ts";
@@ -56,7 +57,9 @@ export interface EvaluatedState {
 
 /** Every number of a review, without a word of it printed yet. */
 export interface Evaluation {
+  /** Its anchors carry what the ground lets them. */
   readonly house: House;
+  readonly ratings: RatedHouse["ratings"];
   readonly site: Site;
   readonly shell: Shell;
   readonly body: WindBody;
@@ -70,7 +73,8 @@ export interface Evaluation {
 }
 
 /** The whole-house check: take-off, all states, all directions, both combinations, both holds. */
-export function evaluate(house: House, site: Site): Evaluation {
+export function evaluate(given: House, site: Site): Evaluation {
+  const { house, ratings } = rateHouse(given, site);
   const shell = shellOf(house.lines);
   const weights = takeOff(house);
   const factors = pressureFactors(site.place, shell.h);
@@ -128,7 +132,7 @@ export function evaluate(house: House, site: Site): Evaluation {
     }
     return { state, enclosure, set };
   });
-  return { house, site, shell, body, takeOff: weights, factors, pressure, holds, states };
+  return { house, ratings, site, shell, body, takeOff: weights, factors, pressure, holds, states };
 }
 
 const sameNumbers = (a: readonly number[], b: readonly number[]): boolean =>

@@ -44,8 +44,8 @@ export function checkHolds(
   pressure?: number,
 ): HeldChecks[] {
   const found: HeldChecks[] = [];
-  for (const { id, terms, lines } of holds) {
-    const extremes = extremesOf(rows, lines);
+  for (const { id, terms, lines, holdings } of holds) {
+    const extremes = extremesOf(rows, lines, holdings[0]?.anchors);
     for (const combination of combinations) {
       const design = terms[combination.id];
       const at = pressure === undefined ? design : { ...design, pressure };

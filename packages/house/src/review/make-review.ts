@@ -2,11 +2,13 @@ import {
   type Chapter,
   type CheckSummary,
   type Citation,
+  type HoldReview,
   type Measured,
   measured,
   type Review,
   type InputRow as ReviewInput,
   type StateSummary,
+  type StormLadder,
   type Words,
 } from "@hoopstay/core";
 import { caseStride, enclosureCitations, rowChoiceCitation, type WindCase } from "@hoopstay/load";
@@ -16,17 +18,26 @@ import {
   combinationCitations,
   combinations,
 } from "@hoopstay/stability";
+import { lowestJoint } from "../hold-down/joint.ts";
 import type { Assumption } from "../model/assumption.ts";
 import { takeOffCitations } from "../model/materials.ts";
 import type { InputRow } from "../read/input-rows.ts";
 import { withBallast } from "../take-off/take-off.ts";
+import { holdChapters } from "../working/hold-chapters.ts";
 import { workingOf } from "../working/working.ts";
 import { answers, headline } from "./answers.ts";
 import { cautions, notChecked } from "./cautions.ts";
 import { drawingsOf } from "./drawings.ts";
-import type { Evaluation } from "./evaluate.ts";
+import type { EvaluatedState, Evaluation } from "./evaluate.ts";
+import type { Hold, HoldId } from "./hold.ts";
 import { measureOfKey } from "./measure-of-key.ts";
-import { caseWords, setLetters, stateSummary } from "./summaries.ts";
+import {
+  caseWords,
+  setLetters,
+  stateSummary,
+  type Together,
+  togetherSummary,
+} from "./summaries.ts";
 import { type GoverningPlace, worstPlaces } from "./worst-places.ts";
 
 /** What the review cannot know by itself. */
@@ -37,6 +48,12 @@ export interface ReviewMeta {
   readonly inputs: readonly InputRow[];
 }
 
+/** What holds the house, where that was asked for. */
+export interface Holding {
+  readonly hold: HoldReview;
+  readonly ladder: StormLadder;
+}
+
 /**
  * The whole record that the terminal and the report are made from. The working and the table of all
  * cases (`full`) are left out where only the answer is shown.
@@ -44,20 +61,29 @@ export interface ReviewMeta {
 export function makeReview(
   evaluation: Evaluation,
   meta: ReviewMeta,
-  { full }: { readonly full: boolean },
+  { full, holding }: { readonly full: boolean; readonly holding?: Holding },
 ): Review {
   const { house, site } = evaluation;
   const letters = setLetters(evaluation);
+  // The answer on the screen asks where the house gives way first, the report for every number.
+  const last = evaluation.holds.at(-1);
+  const how = (hold: Hold, { state }: EvaluatedState): Together => {
+    if (holding) return "exact";
+    return hold === last || state.id === site.now ? "first" : "left out";
+  };
   const summaries = evaluation.holds.flatMap((hold) =>
     evaluation.states.map((state) =>
-      stateSummary(evaluation, state, hold, letters.get(state.set) ?? ""),
+      stateSummary(evaluation, state, hold, letters.get(state.set) ?? "", how(hold, state)),
     ),
   );
   const held = evaluation.holds.at(-1)?.id ?? "bare";
   const heldStates = summaries.filter((summary) => summary.hold === held);
   const holds = heldStates.every((summary) => summary.holds);
   const places = worstPlaces(evaluation);
-  const chapters = full ? workingOf(evaluation, places) : [];
+  const chapters = [
+    ...(full ? workingOf(evaluation, places) : []),
+    ...(holding ? holdChapters(evaluation) : []),
+  ];
   const lift = places[0] as GoverningPlace;
   return {
     program: "hoopstay",
@@ -72,7 +98,12 @@ export function makeReview(
     answers: answers(evaluation, summaries),
     criteria: criteria(evaluation),
     states: summaries,
-    governing: places.map((place) => governingRow(place, heldStates)),
+    governing: [
+      ...places.map(({ state, governing }) =>
+        governingRow(governing.check, state.state.id, heldStates),
+      ),
+      togetherRow(evaluation, held, letters),
+    ],
     insideLine: insideLine(evaluation, lift),
     inputs: inputsOf(evaluation, meta.inputs),
     takeOff: takeOffOf(evaluation),
@@ -83,21 +114,35 @@ export function makeReview(
     caseColumns: ["lift", "tip right", "tip left", "tip front", "tip back", "slide"],
     cases: full ? casesOf(evaluation, letters) : [],
     drawings: drawingsOf(evaluation, lift.state.set, lift.governing.byRatio.caseIndex),
+    hold: holding?.hold ?? null,
+    ladder: holding?.ladder ?? null,
     citations: citationsOf(evaluation, chapters),
   };
 }
 
+/** The state in which everything at once takes least. */
+function togetherRow(
+  evaluation: Evaluation,
+  hold: HoldId,
+  letters: ReturnType<typeof setLetters>,
+): CheckSummary & { state: string } {
+  const worst = lowestJoint(evaluation, evaluation.states, hold, "ASD");
+  const state = evaluation.states.find(({ set }) => set === worst.set);
+  const summary = togetherSummary(evaluation, worst, letters.get(worst.set) ?? "");
+  return { ...summary, state: state?.state.words ?? "" };
+}
+
 /** The worst of all states for one check: by ratio, with the lowest limits of any state. */
 function governingRow(
-  { state, governing }: GoverningPlace,
+  check: string,
+  stateId: string,
   heldStates: readonly StateSummary[],
 ): CheckSummary & { state: string } {
-  const { check } = governing;
   const all = heldStates.map((one) => ({
     one,
     summary: one.checks.find((found) => found.check === check) as CheckSummary,
   }));
-  const worst = all.find(({ one }) => one.id === state.state.id) as (typeof all)[number];
+  const worst = all.find(({ one }) => one.id === stateId) as (typeof all)[number];
   const lowest = (speed: (summary: CheckSummary) => number): number =>
     Math.min(...all.map(({ summary }) => speed(summary)));
   return {

@@ -1,12 +1,15 @@
 import { type Measure, type Measured, measured } from "@hoopstay/core";
 
 const byName: readonly (readonly [RegExp, Measure])[] = [
-  [/(^|\.)(weight|weight_high|empty|full|pull|total|high)$/, "force"],
+  [/^ground\.probe$/, "moment"],
+  [/(^|\.)(weight|weight_high|empty|full|pull|total|high|working_load|breaking_load)$/, "force"],
+  [/on_driven_wheels$/, "force"],
   [/speed$/, "speed"],
-  [/(bearing)$/, "pressure"],
-  [/(\.area$|openings\.)/, "area"],
-  [/angle$/, "angle"],
-  [/(friction\.low|mass)$/, "ratio"],
+  [/(bearing|\.yield|shear_strength)$/, "pressure"],
+  [/unit_weight$/, "unit-weight"],
+  [/(\.area$|plate_area$|openings\.)/, "area"],
+  [/(angle|drag_slope)$/, "angle"],
+  [/(friction\.low|known_scatter|mass)$/, "ratio"],
 ];
 
 /** The value of a quantity key with what it measures, for the table of inputs. */

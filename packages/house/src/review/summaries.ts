@@ -2,6 +2,7 @@ import type { CaseWords, CheckSummary, Measured, StateSummary } from "@hoopstay/
 import { measured } from "@hoopstay/core";
 import { codeSpeed, directionality, type WindCase, workingGust } from "@hoopstay/load";
 import type { CheckOutcome, CombinationId, Governing } from "@hoopstay/stability";
+import { type JointResult, jointBelow, jointOf, singleFactor } from "../hold-down/joint.ts";
 import type { EvaluatedState, Evaluation, LoadSet } from "./evaluate.ts";
 import { heldIn } from "./held-checks.ts";
 import type { Hold } from "./hold.ts";
@@ -51,8 +52,79 @@ export const governingOf = (
 const effect = (outcome: CheckOutcome, value: number): Measured =>
   measured(value, outcome.line ? "moment" : "force");
 
+/**
+ * Everything at once as a check beside the single ones: demand is the design wind, resistance the
+ * share of it that is in balance. On level ground LRFD takes exactly 0.9 of what ASD takes: its
+ * weight and its anchors count 1.5 times, its wind 1/0.6 times.
+ */
+export function togetherSummary(
+  evaluation: Evaluation,
+  asd: JointResult,
+  letter: string,
+): CheckSummary {
+  const { site, pressure } = evaluation;
+  const lrfd =
+    site.slope === null
+      ? { ...asd, factor: 0.9 * asd.factor }
+      : jointOf(evaluation, asd.set, asd.hold, "LRFD");
+  const chosen = site.combination === "ASD" ? asd : lrfd;
+  const speed = ({ factor }: JointResult): number => speedOf(evaluation, factor * pressure);
+  const { windCase, row, table, weight } = chosen;
+  return {
+    check: "together",
+    words: checkWords.together.verb,
+    ratio: { ASD: 1 / asd.factor, LRFD: 1 / lrfd.factor },
+    codeSpeed: { ASD: speed(asd), LRFD: speed(lrfd) },
+    workingGust: gustOf(speed(asd)),
+    demand: measured(1, "ratio"),
+    resistance: measured(chosen.factor, "ratio"),
+    governs: {
+      id: `${caseId(letter, row)}${table === asd.set.table ? "" : "T"}`,
+      loadCase: windCase.number,
+      direction: directionOf(windCase),
+      reading: readingOf(windCase),
+      set: setOf(windCase),
+      inside: insideOf(windCase),
+      weight,
+    },
+  };
+}
+
+/** How closely everything at once is looked at: each set for itself, or where it gives way first. */
+export type Together = "exact" | "first" | "left out";
+
+function together(
+  evaluation: Evaluation,
+  set: LoadSet,
+  letter: string,
+  hold: Hold["id"],
+  how: Together,
+): CheckSummary[] {
+  if (how === "left out") return [];
+  const { site } = evaluation;
+  const single = singleFactor(evaluation, set, hold, "ASD");
+  const result =
+    how === "exact" || (site.slope !== null && site.combination === "LRFD")
+      ? jointOf(evaluation, set, hold, "ASD")
+      : jointBelow(evaluation, set, hold, "ASD", single * (1 - 1e-9));
+  return result ? [togetherSummary(evaluation, result, letter)] : [];
+}
+
 /** The checks of one load set in one hold, both combinations, in owner's and reviewer's terms. */
 export function checkSummaries(
+  evaluation: Evaluation,
+  set: LoadSet,
+  letter: string,
+  hold: Hold["id"],
+  how: Together,
+): CheckSummary[] {
+  return [
+    ...singleSummaries(evaluation, set, letter, hold),
+    ...together(evaluation, set, letter, hold, how),
+  ];
+}
+
+function singleSummaries(
   evaluation: Evaluation,
   set: LoadSet,
   letter: string,
@@ -84,9 +156,10 @@ export function stateSummary(
   { state, enclosure, set }: EvaluatedState,
   hold: Hold,
   letter: string,
+  how: Together = "exact",
 ): StateSummary {
   const { combination, now } = evaluation.site;
-  const checks = checkSummaries(evaluation, set, letter, hold.id);
+  const checks = checkSummaries(evaluation, set, letter, hold.id, how);
   const least = leastOutcomes(set.least, hold.id, combination).reduce<{
     ratio: number;
     check: string;

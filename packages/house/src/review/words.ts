@@ -1,14 +1,18 @@
 import type { WindCase } from "@hoopstay/load";
 import type { CheckId } from "@hoopstay/stability";
 
+/** The single checks, and everything at once. */
+export type SummaryId = CheckId | "together";
+
 /** Owner's words for what a check is about. */
-export const checkWords: Record<CheckId, { readonly verb: string; readonly begins: string }> = {
+export const checkWords: Record<SummaryId, { readonly verb: string; readonly begins: string }> = {
   lift: { verb: "lift off", begins: "begins to lift" },
   "tip-right": { verb: "tip over to the right", begins: "begins to tip over to the right" },
   "tip-left": { verb: "tip over to the left", begins: "begins to tip over to the left" },
   "tip-front": { verb: "tip over to the front", begins: "begins to tip over to the front" },
   "tip-back": { verb: "tip over to the back", begins: "begins to tip over to the back" },
   slide: { verb: "slide", begins: "begins to slide" },
+  together: { verb: "give way, all at once", begins: "begins to give way, all holds at once," },
 };
 
 const names = { across: ["right", "left"], along: ["front", "back"] } as const;
@@ -47,6 +51,10 @@ export function comesFrom(windCase: WindCase): string {
   if (along) parts.push(`the ${names.along[along.sense > 0 ? 1 : 0]}`);
   return parts.join(" and ");
 }
+
+/** Where the wind comes from, by the house's sides and by the compass where that is known. */
+export const fromWords = (windCase: WindCase, frontBearing: number | null): string =>
+  `from ${comesFrom(windCase)}${compassFrom(windCase, frontBearing)}`;
 
 const points = [
   "north",

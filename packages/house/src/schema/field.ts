@@ -34,7 +34,7 @@ const greatest: Record<Dimension, number> = {
   force: 1e8,
   moment: 1e9,
   "force-per-length": 1e7,
-  pressure: 1e8,
+  pressure: 1e9,
   "mass-per-area": 1e4,
   density: 25_000,
   "unit-weight": 250_000,

@@ -1,0 +1,138 @@
+import { type CaseTable, torsionCases, type WindCase } from "@hoopstay/load";
+import {
+  type Certificate,
+  type CombinationId,
+  certificateOf,
+  checkIds,
+  jointProblems,
+  type LateralHold,
+  type WorstJoint,
+  worstJoint,
+} from "@hoopstay/stability";
+import type { EvaluatedState, Evaluation, LoadSet } from "../review/evaluate.ts";
+import type { HoldId } from "../review/hold.ts";
+import { lateralOf } from "./laterals.ts";
+import { liftingRows } from "./lifting-rows.ts";
+
+/** Everything at once in one load set and hold: the largest share of the design wind in balance. */
+export interface JointResult {
+  readonly set: LoadSet;
+  readonly hold: HoldId;
+  readonly combination: CombinationId;
+  /** Wind factor; infinite where the wind of no case ever moves the house. */
+  readonly factor: number;
+  readonly table: CaseTable;
+  readonly row: number;
+  readonly windCase: WindCase;
+  readonly weight: "low" | "high";
+  readonly worst: WorstJoint;
+}
+
+/** Torsion cases of a load set, 2 and 4, beside its cases 1 and 3. */
+function caseTables({ shell }: Evaluation, set: LoadSet): readonly [CaseTable, CaseTable] {
+  const sizes = { across: shell.L, along: shell.b };
+  return [set.table, torsionCases(set.surfaces, set.insideCoefficients, sizes)];
+}
+
+const tables = new WeakMap<LoadSet, readonly [CaseTable, CaseTable]>();
+
+function tablesOf(evaluation: Evaluation, set: LoadSet): readonly [CaseTable, CaseTable] {
+  const made = tables.get(set) ?? caseTables(evaluation, set);
+  tables.set(set, made);
+  return made;
+}
+
+/**
+ * The lowest wind factor of a load set over all cases 1 to 4, both weights.
+ *
+ * @param below only a factor below this is asked for; null where there is none
+ */
+export function jointBelow(
+  evaluation: Evaluation,
+  set: LoadSet,
+  holdId: HoldId,
+  combination: CombinationId,
+  below: number,
+): JointResult | null {
+  const hold = set.holds.find(({ id }) => id === holdId);
+  if (!hold) throw new Error(`nothing holds the house ${holdId}`);
+  const laterals = holdId === "bare" ? undefined : lateralsOf(evaluation);
+  const problems = jointProblems(hold.terms[combination], laterals);
+  const both = tablesOf(evaluation, set);
+  const lifting = both.map((one) => liftingRows(one, hold.lines));
+  const worst = worstJoint(
+    problems.map((problem) => ({ problem, tables: lifting })),
+    below,
+  );
+  if (!worst) return null;
+  const table = both[worst.table] as CaseTable;
+  const row = lifting[worst.table]?.places[worst.row] ?? 0;
+  return {
+    set,
+    hold: holdId,
+    combination,
+    factor: worst.factor,
+    table,
+    row,
+    windCase: table.cases[row] as WindCase,
+    weight: worst.system.problem.terms.holding.weight.name,
+    worst,
+  };
+}
+
+const known = new WeakMap<LoadSet, Map<string, JointResult>>();
+
+/** The joint result of a load set as it is held, worked out when it is first asked for. */
+export function jointOf(
+  evaluation: Evaluation,
+  set: LoadSet,
+  hold: HoldId,
+  combination: CombinationId,
+): JointResult {
+  const results = known.get(set) ?? new Map<string, JointResult>();
+  known.set(set, results);
+  const key = `${hold} ${combination}`;
+  const result =
+    results.get(key) ?? jointBelow(evaluation, set, hold, combination, Number.POSITIVE_INFINITY);
+  if (!result) throw new Error("a load set without load cases");
+  results.set(key, result);
+  return result;
+}
+
+/** Side pulls that shafts take, by anchor; none where no tether is made fast to its shaft. */
+function lateralsOf({ ratings, site }: Evaluation): readonly (LateralHold | null)[] | undefined {
+  const laterals = ratings.map((rating) => lateralOf(rating, site));
+  return laterals.some((lateral) => lateral !== null) ? laterals : undefined;
+}
+
+/** The forces in balance at a result's factor; null where the wind never moves the house. */
+export const certificateAt = ({ worst }: JointResult): Certificate | null =>
+  certificateOf(worst.system, worst.actions, worst.factor);
+
+/** The lowest joint factor of some states in one hold and combination. */
+export function lowestJoint(
+  evaluation: Evaluation,
+  states: readonly EvaluatedState[],
+  hold: HoldId,
+  combination: CombinationId,
+): JointResult {
+  const [first, ...others] = new Set(states.map(({ set }) => set));
+  if (!first) throw new Error("no state");
+  let worst = jointOf(evaluation, first, hold, combination);
+  for (const set of others) {
+    worst = jointBelow(evaluation, set, hold, combination, worst.factor) ?? worst;
+  }
+  return worst;
+}
+
+/** The wind factor at which the first single check of a load set gives way. */
+export function singleFactor(
+  { pressure }: Evaluation,
+  set: LoadSet,
+  hold: HoldId,
+  combination: CombinationId,
+): number {
+  const held = set.governing.find((one) => one.hold === hold && one.combination === combination);
+  if (!held) throw new Error(`no checks for ${hold} ${combination}`);
+  return Math.min(...checkIds.map((check) => held.worst.limit(check))) / pressure;
+}

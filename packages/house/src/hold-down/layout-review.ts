@@ -1,0 +1,170 @@
+import { type AnchorRow, type LayoutReview, measured, type Words } from "@hoopstay/core";
+import { proofLoad, stiffnessFromTests, stiffnessWithoutTests } from "@hoopstay/ground";
+import type { WindCase } from "@hoopstay/load";
+import type { FittedAnchor } from "../model/house-model.ts";
+import type { EvaluatedState, Evaluation } from "../review/evaluate.ts";
+import type { HoldId } from "../review/hold.ts";
+import { governingOf, gustOf, speedOf } from "../review/summaries.ts";
+import { checkWords, fromWords } from "../review/words.ts";
+import { type AnchorPull, anchorPulls } from "./anchor-pulls.ts";
+import { lowestJoint } from "./joint.ts";
+import { jointSummary } from "./joint-summary.ts";
+import { anchorsOnRails } from "./layout.ts";
+import { type OneMissing, oneMissing } from "./one-missing.ts";
+import { type RailLoadSource, type RailLoads, railLoadsOf } from "./rail-loads.ts";
+import type { Rating } from "./rating.ts";
+
+/** Stiffness along the tether, N/m; a pull that was given counts as untested. */
+export const stiffnessOf = (rating: Rating | null, allowable: number): number =>
+  rating?.tested
+    ? stiffnessFromTests.evaluate(rating.tested)
+    : stiffnessWithoutTests.evaluate(allowable);
+
+export const leadWords = (
+  [x, y, z]: FittedAnchor["toward"],
+  side: FittedAnchor["side"],
+): string => {
+  if (z <= -1 + 1e-9) return "straight down";
+  if (Math.abs(y) > Math.abs(x)) return y > 0 ? "to the front" : "to the back";
+  const outward = side === "left" ? x < 0 : x > 0;
+  return outward ? "out" : "in";
+};
+
+function directionIn({ state, caseIndex }: RailLoadSource, { site }: Evaluation): string {
+  return fromWords(state.set.table.cases[caseIndex] as WindCase, site.frontBearing);
+}
+
+export function anchorRow(
+  anchor: FittedAnchor,
+  pull: AnchorPull | null,
+  proof: number | null,
+  evaluation: Evaluation,
+): AnchorRow {
+  const { name, side, x, y, toward } = anchor;
+  const level = Math.hypot(toward[0], toward[1]);
+  return {
+    name,
+    side,
+    along: y,
+    across: x,
+    angle: Math.atan2(-toward[2], level),
+    lead: leadWords(toward, side),
+    toward: level > 1e-12 ? [toward[0] / level, toward[1] / level] : [0, 0],
+    pull: pull?.tension ?? 0,
+    upright: pull?.upright ?? 0,
+    level: pull?.level ?? 0,
+    allowable: anchor.pull,
+    ratio: pull?.ratio ?? 0,
+    proof: proof ?? (pull ? proofLoad.evaluate(pull.tension) : 0),
+    state: pull?.governs?.state.state.words ?? "none",
+    direction: pull?.governs ? directionIn(pull.governs, evaluation) : "",
+  };
+}
+
+/** The worst ratio left with one anchor missing, and which one. */
+export function worstMissing(missing: readonly OneMissing[]): LayoutReview["oneMissing"] {
+  const ratioOf = ({ hold, worst }: OneMissing): number =>
+    "outcome" in worst ? Number.POSITIVE_INFINITY : Math.max(hold.ratio, worst.ratio);
+  const [first, ...others] = missing;
+  if (!first) return null;
+  const found = others.reduce((a, b) => (ratioOf(b) > ratioOf(a) ? b : a), first);
+  return { ratio: ratioOf(found), name: found.missing.name };
+}
+
+/** Whether a state passes every single check, and where it first slides. */
+function slidingRemarks(evaluation: Evaluation, states: readonly EvaluatedState[]): Words[] {
+  const { combination, mapSpeed } = evaluation.site;
+  const slides = states.map(({ state, set }) => {
+    const slide = governingOf(set, "fitted", "ASD").find(({ check }) => check === "slide");
+    return { state, limit: slide?.byLimit.limit ?? Number.POSITIVE_INFINITY };
+  });
+  const worst = slides.reduce((a, b) => (b.limit < a.limit ? b : a));
+  const speed = speedOf(evaluation, worst.limit);
+  const slack = combination === "ASD" ? 1 : 0.95;
+  if (speed * slack >= mapSpeed) return [];
+  return [
+    [
+      `Sliding: ${worst.state.words}, it begins at a gust of `,
+      measured(gustOf(speed), "speed", 2),
+      ". What mends it: tethers along the ridge at both ends, tethers that lead out on both sides, shafts made fast directly, or ballast fixed on the skids.",
+    ],
+  ];
+}
+
+/** Whether the states pass every single check, at the design wind and below it. */
+export const passesAlone = (
+  evaluation: Evaluation,
+  states: readonly EvaluatedState[],
+  hold: HoldId,
+): boolean => failing(evaluation, states, hold).length === 0;
+
+/** The single checks that a layout fails in some states, in an owner's words. */
+function failing(
+  evaluation: Evaluation,
+  states: readonly EvaluatedState[],
+  hold: HoldId,
+): string[] {
+  const { combination } = evaluation.site;
+  const { pressure } = evaluation;
+  const found = new Set<string>();
+  for (const { set } of states) {
+    for (const { check, byRatio, byLimit } of governingOf(set, hold, combination)) {
+      const holds = byRatio.ratio <= 1 && byLimit.limit >= pressure * (1 - 1e-12);
+      if (!holds) found.add(checkWords[check].verb);
+    }
+  }
+  return [...found];
+}
+
+/**
+ * A layout under every check: single checks, everything at once, each anchor's own pull by the rail's
+ * stiffness, and any one anchor missing.
+ *
+ * @param evaluation of the house with these anchors fitted
+ */
+export function layoutReview(
+  evaluation: Evaluation,
+  states: readonly EvaluatedState[],
+  proofs: ReadonlyMap<string, number>,
+  said: readonly Words[],
+): LayoutReview {
+  const { house, site, ratings } = evaluation;
+  const result = lowestJoint(evaluation, states, "fitted", site.combination);
+  const joint = jointSummary(evaluation, result);
+  const rated = house.anchors.filter(({ pull }) => pull > 0);
+  const stiffness = (anchor: FittedAnchor): number =>
+    stiffnessOf(ratings[house.anchors.indexOf(anchor)] ?? null, anchor.pull);
+  const ids = states.map(({ state }) => state.id);
+  const loads: RailLoads = railLoadsOf(evaluation, ids);
+  const onRails = anchorsOnRails({ ...house, anchors: rated }, stiffness);
+  const pulls = onRails.length > 0 ? anchorPulls(loads, onRails) : null;
+  const held = pulls?.outcome === "held" ? pulls : null;
+  const rows = house.anchors.map((anchor): AnchorRow => {
+    const pull = held?.anchors.find((one) => one.anchor.name === anchor.name) ?? null;
+    return anchorRow(anchor, pull, proofs.get(anchor.name) ?? null, evaluation);
+  });
+  const fails = failing(evaluation, states, "fitted");
+  const remarks: Words[] = [...said, ...slidingRemarks(evaluation, states)];
+  if (pulls && pulls.outcome !== "held") {
+    remarks.unshift([`The ${pulls.side} rail is not held: ${notHeldWords[pulls.outcome]}.`]);
+  }
+  if (fails.length > 0) remarks.unshift([`Single checks that fail: ${fails.join(", ")}.`]);
+  const missing = held ? worstMissing(oneMissing(loads, onRails)) : null;
+  return {
+    perRail: Math.max(...(["left", "right"] as const).map((side) => countOn(house.anchors, side))),
+    anchors: rows,
+    holds: fails.length === 0 && joint.holds && held !== null && held.worst <= 1,
+    oneMissing: missing,
+    joint,
+    remarks,
+  };
+}
+
+const countOn = (anchors: readonly FittedAnchor[], side: FittedAnchor["side"]): number =>
+  anchors.filter((anchor) => anchor.side === side).length;
+
+const notHeldWords: Readonly<Record<string, string>> = {
+  unanchored: "no anchor stands on it that counts",
+  "not-held": "its anchors let it turn or lift away",
+  unsettled: "its reactions could not be settled",
+};

@@ -1,0 +1,89 @@
+import { Chapter } from "@hoopstay/core";
+import { proofLoad } from "@hoopstay/ground";
+import { balanceSums } from "@hoopstay/stability";
+import { anchorPulls } from "../hold-down/anchor-pulls.ts";
+import { certificateAt, lowestJoint } from "../hold-down/joint.ts";
+import { anchorsOnRails } from "../hold-down/layout.ts";
+import { stiffnessOf } from "../hold-down/layout-review.ts";
+import { railLoadsOf } from "../hold-down/rail-loads.ts";
+import { basisWords, type Rating, rateKind } from "../hold-down/rating.ts";
+import { sidePull, tetherTension } from "../hold-down/tether.ts";
+import { towSummary } from "../hold-down/tow.ts";
+import type { Evaluation } from "../review/evaluate.ts";
+import { directionCode } from "../review/words.ts";
+
+/** Each kind of anchor on this ground, and each fitted one that is rated otherwise than its kind. */
+function ratingsOf({ house, site, ratings }: Evaluation): Rating[] {
+  const kinds = house.anchorKinds.map((kind) => rateKind(kind, site, kind.angle));
+  const told = new Set(
+    kinds.map(({ kind, angle, allowable }) => `${kind.id} ${angle} ${allowable}`),
+  );
+  const fitted = ratings.filter((rating): rating is Rating => {
+    if (!rating) return false;
+    const key = `${rating.kind.id} ${rating.angle} ${rating.allowable}`;
+    if (told.has(key)) return false;
+    told.add(key);
+    return true;
+  });
+  return [...kinds, ...fitted];
+}
+
+function ratingChapters(evaluation: Evaluation): Chapter[] {
+  return ratingsOf(evaluation)
+    .filter(({ steps }) => steps.length > 0)
+    .map((rating, index) => {
+      const { kind, steps } = rating;
+      const title = `Pull of the ${kind.words}: ${basisWords(rating, evaluation.site)}`;
+      const chapter = new Chapter(`H${index + 1}`, title);
+      chapter.steps.push(...steps);
+      return chapter;
+    });
+}
+
+/** The worst pull of every fitted anchor, from the upright pull that its rail needs of it. */
+function pullChapter(evaluation: Evaluation): Chapter[] {
+  const { house, ratings } = evaluation;
+  const counted = house.anchors.filter(({ pull }) => pull > 0);
+  const anchors = anchorsOnRails({ ...house, anchors: counted }, (anchor) =>
+    stiffnessOf(ratings[house.anchors.indexOf(anchor)] ?? null, anchor.pull),
+  );
+  if (anchors.length === 0) return [];
+  const found = anchorPulls(railLoadsOf(evaluation), anchors);
+  if (found.outcome !== "held") return [];
+  const chapter = new Chapter("A", "Worst pull of each anchor, by the stiffness of its rail");
+  for (const { anchor, upright } of found.anchors) {
+    const sine = -anchor.toward[2];
+    const note = `${anchor.name}; upright pull from the rail on its anchors and the ground`;
+    const tension = chapter.work(tetherTension, [upright, sine], { note });
+    chapter.work(sidePull, [tension, sine], { note: anchor.name });
+    chapter.work(proofLoad, [tension], { note: anchor.name });
+  }
+  return [chapter];
+}
+
+/** The six sums of everything at once in the state that takes least. */
+function jointChapter(evaluation: Evaluation): Chapter[] {
+  const { site, holds, states } = evaluation;
+  const hold = holds.at(-1)?.id ?? "bare";
+  const result = lowestJoint(evaluation, states, hold, site.combination);
+  const certificate = certificateAt(result);
+  if (!certificate) return [];
+  const state = states.find(({ set }) => set === result.set)?.state.words ?? "";
+  const title = `Everything at once, in balance at ${result.factor.toFixed(4)} of the design wind: ${state}, load case ${result.windCase.number}, wind toward ${directionCode(result.windCase)}, ${result.weight} weight`;
+  const chapter = new Chapter("J", title);
+  for (const { formula, inputs } of balanceSums(certificate)) chapter.work(formula, inputs);
+  return [chapter];
+}
+
+/** The working of what holds the house: anchors in the ground, their pulls, the balance, the drag. */
+export function holdChapters(evaluation: Evaluation): Chapter[] {
+  const { chapter } = towSummary(evaluation);
+  const tow = new Chapter("T", chapter.title);
+  tow.steps.push(...chapter.steps);
+  return [
+    ...ratingChapters(evaluation),
+    ...pullChapter(evaluation),
+    ...jointChapter(evaluation),
+    tow,
+  ];
+}
