@@ -106,6 +106,8 @@ export function sampleReview(changes: Partial<Review> = {}, cases = 500): Review
     caseColumns: ["lift", "tip right", "tip left", "tip front", "tip back", "slide"],
     cases: sampleCases(cases),
     drawings: sampleDrawings(),
+    hold: null,
+    ladder: null,
     citations: [
       cite("asce-7-16", "", "second-hand"),
       cite("judgement", "openings as listed", "judgement"),

@@ -2,7 +2,8 @@ import process from "node:process";
 import { exitCodeOf, Refusal } from "@hoopstay/core";
 import { jsonSchema, type SchemaName } from "@hoopstay/house";
 import { Command, CommanderError, Option } from "commander";
-import { type CheckOptions, check } from "./commands/check.ts";
+import { type CheckOptions, check, type Outcome } from "./commands/check.ts";
+import { declareHeld } from "./commands/declare-held.ts";
 import { showComplaints } from "./show/complaints.ts";
 
 declare const __VERSION__: string;
@@ -21,6 +22,11 @@ const program = new Command("hoopstay")
   .configureOutput({ writeErr: () => undefined })
   .addHelpText("after", example);
 
+function settle({ text, code }: Outcome): void {
+  process.stdout.write(text);
+  process.exitCode = code;
+}
+
 program
   .command("check")
   .description("check a house at a site")
@@ -32,10 +38,10 @@ program
   .addOption(new Option("--units <system>", "units shown").choices(["us", "si"]).default("us"))
   .addHelpText("after", example)
   .action(async (house: string, site: string, options: CheckOptions) => {
-    const { text, code } = await check(house, site, options);
-    process.stdout.write(text);
-    process.exitCode = code;
+    settle(await check(house, site, options));
   });
+
+declareHeld(program, settle);
 
 program
   .command("schema")
@@ -54,7 +60,8 @@ const commandComplaint = (given: string, expected: string, mend = "See: hoopstay
 /** What the command line's reader says, in the order of every other complaint. */
 function commandRefusal({ code, message }: CommanderError) {
   const given = process.argv.slice(2).join(" ") || "no command";
-  if (code === "commander.help") return commandComplaint(given, "a command: check or schema");
+  if (code === "commander.help")
+    return commandComplaint(given, "a command: check, hold, card, ladder, pulls or schema");
   const [what = "", near] = message.replace(/^error: /, "").split("\n");
   return commandComplaint(
     given,

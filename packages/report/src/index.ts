@@ -5,12 +5,17 @@ import { answer } from "./sheet/answer.ts";
 import { cases } from "./sheet/cases.ts";
 import { drawings } from "./sheet/drawings.ts";
 import { governing } from "./sheet/governing.ts";
+import { holdSheet } from "./sheet/hold.ts";
 import { inputs } from "./sheet/inputs.ts";
 import { limits } from "./sheet/limits.ts";
 import { indexOf, type Matter, numbered, type Sheet, shortDigest } from "./sheet/sheet.ts";
+import { stormMarkup } from "./sheet/storm.ts";
 import { takeOff } from "./sheet/take-off.ts";
 import { working } from "./sheet/working.ts";
 import { Bibliography } from "./value/bibliography.ts";
+
+export { renderCard } from "./card/card.ts";
+export { renderLadder } from "./card/ladder.ts";
 
 export interface ReportOptions {
   readonly system: System;
@@ -45,7 +50,23 @@ export function renderReport(review: Review, options: ReportOptions): Report {
   const count = `<p><b>${steps} steps, ${steps} evaluated twice, ${agreeing} agree.</b> The working is in SI
 (m, N, Pa, rad), because the constants of its formulas are; results stand in the reader's units too. Numbers are
 shown to six figures and carried in full.</p>`;
+  const { hold, ladder } = review;
+  const holding: Sheet[] = [
+    ...(hold === null
+      ? []
+      : [
+          {
+            id: "hold",
+            title: "What holds it here",
+            body: holdSheet(hold, review.drawings, system),
+          },
+        ]),
+    ...(ladder === null
+      ? []
+      : [{ id: "storm", title: "The storm ladder", body: stormMarkup(ladder, system) }]),
+  ];
   const later: Sheet[] = [
+    ...holding,
     { id: "governing", title: "Governing cases", body: governing(matter) },
     { id: "drawings", title: "Drawings", body: drawings(matter) },
     { id: "inputs", title: "Inputs and assumptions", body: inputs(matter) },

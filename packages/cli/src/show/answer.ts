@@ -8,24 +8,10 @@ import {
   showMeasured,
   showWords,
 } from "@hoopstay/core";
+import { cut, leadOf, wrap } from "./lines.ts";
 import { visible } from "./visible.ts";
 
-const width = 80;
 const stateWidth = 45;
-
-/** Breaks a sentence to the screen's width, and a word that alone would not fit. */
-function wrap(sentence: string, indent: string): string {
-  const text = visible(sentence).replace(/\S{70}(?=\S)/g, "$& ");
-  const lines: string[] = [];
-  let line = "";
-  for (const word of text.split(" ")) {
-    if (line && indent.length + line.length + word.length + 1 > width) {
-      lines.push(indent + line);
-      line = word;
-    } else line = line ? `${line} ${word}` : word;
-  }
-  return [...lines, indent + line].join("\n");
-}
 
 const gust = (speed: number, system: System): string =>
   Number.isFinite(speed) ? showMeasured(measured(speed, "speed", 2), system) : "no limit";
@@ -61,16 +47,6 @@ function rowsOf(states: readonly StateSummary[], system: System): Row[] {
   return rows;
 }
 
-const cut = (text: string, size: number): string =>
-  text.length > size ? `${text.slice(0, size - 1)}~` : text;
-
-/** The verdict and the two names on one line; long names are cut. */
-function leadOf(holds: boolean, names: readonly string[]): string {
-  const lead = `${holds ? "HOLDS" : "DOES NOT HOLD"}   `;
-  const whole = lead + names.join(", ");
-  return whole.length > width ? lead + names.map((name) => cut(name, 31)).join(", ") : whole;
-}
-
 /**
  * The answer for the terminal: it leads with whether the house holds, fits one screen, and keeps
  * the owner's gusts apart from the reviewer's code speeds.
@@ -79,8 +55,9 @@ export function showAnswer(review: Review, system: System, reportPath?: string):
   const { states, combination } = review;
   const held = states.at(-1)?.hold ?? "bare";
   const mine = states.filter((state) => state.hold === held);
+  const verdict = review.holds ? "HOLDS" : "DOES NOT HOLD";
   const lines = [
-    leadOf(review.holds, [visible(review.house), visible(review.site)]),
+    leadOf(verdict, [visible(review.house), visible(review.site)]),
     wrap(showWords(review.headline, system), "  "),
     ...review.answers.map((answer) => wrap(showWords(answer, system), "  ")),
     `  ${"As it is left".padEnd(stateWidth + 1)}${"gives way first".padEnd(22)}at a gust`,
@@ -94,7 +71,7 @@ export function showAnswer(review: Review, system: System, reportPath?: string):
       return `  ${check.words.padEnd(32)}${ratio}${speed}${check.governs.id}`;
     }),
     wrap(
-      "Not a sealed design: consult a licensed engineer; local code first. Strength of the frame, hold of the ground, snow: not checked. The report tells all.",
+      "Not a sealed design: consult a licensed engineer; local code first. Strength of the frame, snow: not checked. More: hoopstay hold.",
       "  ",
     ),
   ];

@@ -1,4 +1,5 @@
 import { type Drawings, type PlanMark, type System, show } from "@hoopstay/core";
+import { compass } from "./compass.ts";
 import { across, upright } from "./dimension.ts";
 import { arrow, figure, label, line, px, type Spot } from "./svg.ts";
 
@@ -46,7 +47,7 @@ export function plan(drawings: Drawings, system: System): string {
       label({ x: spot(0, -back).x - 34, y: axis + 24 }, words(span), "end"),
       drawings.frontBearing === null
         ? label({ x: width - 34, y: 30 }, "compass not known", "end")
-        : compass({ x: width - 60, y: 40 }, drawings.frontBearing),
+        : compass({ x: width - 60, y: 40 }, drawings.frontBearing - Math.PI / 2),
     ],
   );
 }
@@ -69,18 +70,4 @@ function markShape({ kind, toward }: PlanMark, { x, y }: Spot, number: number): 
   const tip = { x: x + 28 * along.x, y: y + 28 * along.y };
   const pulls = size < 1e-9 ? "" : arrow({ x, y }, tip);
   return `${pulls}<circle class="f" cx="${cx}" cy="${cy}" r="4.5"/>${words}`;
-}
-
-/**
- * North on a plan whose front is on the right of the page.
- *
- * @param frontBearing bearing of the front, rad clockwise from north
- */
-function compass({ x, y }: Spot, frontBearing: number): string {
-  const turn = 90 - (frontBearing * 180) / Math.PI;
-  const needle = `<path class="f" d="M0,-24L6,8L0,3L-6,8z"/><path class="o" d="M0,3V20"/>`;
-  const angle = (turn * Math.PI) / 180;
-  const head = { x: x + 34 * Math.sin(angle), y: y - 34 * Math.cos(angle) + 4 };
-  const placed = `<g transform="translate(${px(x)} ${px(y)}) rotate(${px(turn)})">${needle}</g>`;
-  return `${placed}${label(head, "N", "middle", "h")}`;
 }

@@ -48,9 +48,10 @@ export function figure(
   description: string,
   size: { readonly width: number; readonly height: number },
   content: readonly string[],
+  kind = "",
 ): string {
   const { width, height } = size;
-  return `<figure><figcaption>${flat(title)}</figcaption>
+  return `<figure${kind && ` class="${kind}"`}><figcaption>${flat(title)}</figcaption>
 <div class="box" role="region" tabindex="0" aria-label="Drawing: ${flat(title)}">
 <svg viewBox="0 0 ${px(width)} ${px(height)}" width="${px(width)}" height="${px(height)}" \
 role="img" aria-labelledby="${id}-t ${id}-d"><title id="${id}-t">${flat(title)}</title>\

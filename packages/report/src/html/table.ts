@@ -42,9 +42,9 @@ export function table(
 <tbody>${body}</tbody></table></div>`;
 }
 
-/** A row whose first cell names it. */
+/** A row whose first cell names it; the end tags of cells go without saying in HTML. */
 export const rowOf = ([first = "", ...others]: readonly string[]): string =>
-  `<tr><th scope="row">${first}</th>${others.map((cell) => `<td>${cell}</td>`).join("")}</tr>`;
+  `<tr><th scope="row">${first}${others.map((cell) => `<td>${cell}`).join("")}</tr>`;
 
 /** A list of typed or fixed sentences; nothing where there are none. */
 export const list = (items: readonly string[]): string =>

@@ -19,36 +19,39 @@ const stepNumber = (chapter: Chapter, place: number): string =>
   `${chapter.id}.${String(place + 1).padStart(2, "0")}`;
 
 /** Chapters of working, step by step. */
-export const working = (chapters: readonly Chapter[], matter: Matter, sheet: string): string =>
-  chapters
-    .map((chapter) => {
-      const first = firstUses(chapter);
-      return table(
+export function working(chapters: readonly Chapter[], matter: Matter, sheet: string): string {
+  const first = firstUses(chapters);
+  return chapters
+    .map((chapter) =>
+      table(
         `${sheet} ${chapter.id}, ${chapter.title}`,
         `${text(chapter.id)}. ${typed(chapter.title)}`,
         columns,
         chapter.steps.map((step, place) => {
-          const shown = first.get(keyOf(step)) ?? place;
-          const as = shown === place ? null : stepNumber(chapter, shown);
-          return stepRow(step, stepNumber(chapter, place), as, matter);
+          const number = stepNumber(chapter, place);
+          const shown = first.get(keyOf(step)) ?? number;
+          return stepRow(step, number, shown === number ? null : shown, matter);
         }),
         "steps",
-      );
-    })
+      ),
+    )
     .join("\n");
+}
 
 const keyOf = ({ formula }: Step): string => `${formula.id} ${formula.expression}`;
 
-/** The place of the step in which each formula of a chapter stands first. */
-function firstUses(chapter: Chapter): Map<string, number> {
-  const first = new Map<string, number>();
-  chapter.steps.forEach((step, place) => {
-    if (!first.has(keyOf(step))) first.set(keyOf(step), place);
-  });
+/** The number of the step in which each formula stands first. */
+function firstUses(chapters: readonly Chapter[]): Map<string, string> {
+  const first = new Map<string, string>();
+  for (const chapter of chapters) {
+    chapter.steps.forEach((step, place) => {
+      if (!first.has(keyOf(step))) first.set(keyOf(step), stepNumber(chapter, place));
+    });
+  }
   return first;
 }
 
-/** One step; a formula that stands in the same chapter already is named by that step's number. */
+/** One step; a formula that has stood before is named by that step's number. */
 function stepRow(
   step: Step,
   number: string,

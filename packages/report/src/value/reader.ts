@@ -55,6 +55,12 @@ function grouped(shown: string, system: System): string {
 const showLimit = (value: number): string =>
   value === Number.POSITIVE_INFINITY ? "no limit" : "none";
 
+/** Forces of a list in one unit, three figures each: the same text wherever one of them stands. */
+export function forceColumn(system: System, values: readonly number[]): ColumnUnit {
+  const unit = unitOf("force", system, Math.max(0, ...values.map(Math.abs)));
+  return { symbol: unit.symbol, cell: (value) => figures(value, unit) };
+}
+
 /** A ratio of demand to resistance. */
 export function ratio(value: number): string {
   if (!Number.isFinite(value)) return value > 0 ? "no hold" : showLimit(value);

@@ -1,0 +1,32 @@
+import { makeReview, stormLadder } from "@hoopstay/house";
+import { showHold } from "../show/hold.ts";
+import { refuseInput, writeWhole } from "../write-whole.ts";
+import type { Outcome } from "./check.ts";
+import { type HeldOptions, heldOf, jsonOf } from "./held.ts";
+
+export interface HoldOptions extends HeldOptions {
+  readonly certificate?: true;
+  readonly report?: string;
+}
+
+/** What holds the house here, and the fewest anchors or ballast that would. */
+export async function hold(
+  houseFile: string,
+  siteFile: string,
+  options: HoldOptions,
+): Promise<Outcome> {
+  const { report } = options;
+  if (report !== undefined) refuseInput(report, [houseFile, siteFile]);
+  const held = heldOf(houseFile, siteFile, true);
+  if (report !== undefined) {
+    const { renderReport } = await import("@hoopstay/report");
+    const ladder = stormLadder(held.evaluation, held.hold, null);
+    const holding = { hold: held.hold, ladder };
+    const review = makeReview(held.evaluation, held.meta, { full: true, holding });
+    writeWhole(report, renderReport(review, { system: options.units }).html);
+  }
+  const text = options.json
+    ? jsonOf(held.hold, held)
+    : showHold(held.hold, held.names, options.units, options.certificate ?? false);
+  return { text, code: held.hold.holds ? 0 : 1 };
+}

@@ -1,0 +1,71 @@
+import { existsSync } from "node:fs";
+import process from "node:process";
+import axe, { type AxeResults } from "axe-core";
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { afterAll, beforeAll } from "vitest";
+
+export const screens = [
+  { width: 1280, height: 800 },
+  { width: 390, height: 844 },
+];
+/** Inside margins of 10 mm, in CSS pixels. */
+export const papers = [
+  { format: "A4", width: 718, height: 1047 },
+  { format: "Letter", width: 740, height: 980 },
+];
+
+let browser: Browser;
+const executable = process.env.CHROMIUM ?? "/usr/bin/chromium";
+/** The gates install the browser; a machine with Node and npm alone has none to test with. */
+export const withBrowser = process.env.CI !== undefined || existsSync(executable);
+
+beforeAll(async () => {
+  if (!withBrowser) return;
+  browser = await chromium.launch({
+    executablePath: executable,
+    args: [
+      "--headless",
+      "--no-sandbox",
+      "--disable-gpu",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+      "--disable-quic",
+    ],
+  });
+});
+
+afterAll(() => browser?.close());
+
+/** Opens a page in a context of its own and closes it after use. */
+export async function opened<T>(
+  url: string,
+  options: BrowserContextOptions,
+  use: (page: Page, requests: string[]) => Promise<T>,
+): Promise<T> {
+  const context = await browser.newContext(options);
+  try {
+    const page = await context.newPage();
+    const requests: string[] = [];
+    page.on("request", (request) => requests.push(request.url()));
+    await page.goto(url);
+    return await use(page, requests);
+  } finally {
+    await context.close();
+  }
+}
+
+/** What the accessibility checks find on a page. */
+export async function violationsOn(page: Page): Promise<string[]> {
+  const { violations } = await page.evaluate<AxeResults>(`${axe.source}; axe.run()`);
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.target)}`);
+}
+
+/** Tables and drawings that reach beyond the paper. */
+export const widerThanPaper = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll("table, svg")]
+      .filter((e) => e.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5)
+      .map((e) => e.outerHTML.slice(0, 120)),
+  );
