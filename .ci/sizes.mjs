@@ -4,9 +4,9 @@ import process from "node:process";
 
 // Ceilings for the built program, in kB, with the reason of each.
 const ceilings = {
-  "program.cjs": [1250, "everything in one file; the report's typesetting is more than a third"],
+  "program.cjs": [1450, "everything in one file; the report's typesetting is more than a third"],
   "program.compiled": [
-    2300,
+    2450,
     "V8's code of what the main job and its report run: read at every start",
   ],
   "hoopstay.js": [2, "the launcher: nothing but reading the two"],

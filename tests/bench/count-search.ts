@@ -57,11 +57,12 @@ const start = performance.now();
 const found = work(evaluation);
 const cold = performance.now() - start;
 let [best, missing] = [cold, Number.POSITIVE_INFINITY];
-for (let round = 0; round < 12; round += 1) {
+for (let round = 0; round < 40; round += 1) {
   const from = performance.now();
   const { kinds: results } = work(evaluation);
   const to = performance.now();
   best = Math.min(best, to - from);
+  if (round > 4) continue;
   for (const result of results) assert.ok(result.outcome !== "offered" || result.oneMissing);
   missing = Math.min(missing, performance.now() - to);
 }

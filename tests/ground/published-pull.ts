@@ -26,7 +26,7 @@ import { expectPublished } from "../published/expect-published.ts";
 import { readPublished } from "../published/read-published.ts";
 
 export const pound = 0.45359237 * 9.80665;
-export const inch = 0.0254;
+const inch = 0.0254;
 export const degree = Math.PI / 180;
 
 const worth: Readonly<Record<string, number>> = { "1": 1, lb: pound, in: inch };

@@ -32,7 +32,7 @@ const anchor = (place: number, left: boolean, along: number): AnchorRow => ({
 });
 
 /** Anchors in pairs along both rails, corners first. */
-export const sampleAnchors = (perRail: number): AnchorRow[] =>
+const sampleAnchors = (perRail: number): AnchorRow[] =>
   Array.from({ length: 2 * perRail }, (_, place) => {
     const row = Math.floor(place / 2);
     const along = perRail === 1 ? 0 : 5.5 - (11 * row) / (perRail - 1);

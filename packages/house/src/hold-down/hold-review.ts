@@ -1,11 +1,11 @@
 import { type HoldReview, type LayoutReview, measured, type Words } from "@hoopstay/core";
+import { kindReviews } from "../layout/kind-review.ts";
+import { layoutReview, passesAlone } from "../layout/layout-review.ts";
+import { groundSummary } from "../rating/ground-summary.ts";
+import { pullLog } from "../rating/pull-log.ts";
 import type { Evaluation } from "../review/evaluate.ts";
+import { lowestJoint } from "../together/joint.ts";
 import { ballastReviews } from "./ballast-search.ts";
-import { groundSummary } from "./ground-summary.ts";
-import { lowestJoint } from "./joint.ts";
-import { kindReviews } from "./kind-review.ts";
-import { layoutReview, passesAlone } from "./layout-review.ts";
-import { pullLog } from "./pull-log.ts";
 import { towSummary } from "./tow.ts";
 
 /** Anchors that no test, theory or class rates: they are there, and count nothing. */

@@ -4,10 +4,10 @@ import type { AnchorKindInput, leads } from "../schema/anchor-kind.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
 import type { Assumptions } from "./assumption.ts";
 
-export type Lead = (typeof leads)[number];
+type Lead = (typeof leads)[number];
 
 /** A block that stands by the house, tied to it. N and m. */
-export interface BlockSizes {
+interface BlockSizes {
   readonly weight: number;
   readonly width: number;
   readonly tieHeight: number;

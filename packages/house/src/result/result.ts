@@ -6,8 +6,7 @@ import {
   checkIds,
   combinations,
 } from "@hoopstay/stability";
-import { jointOf } from "../hold-down/joint.ts";
-import { basisWords } from "../hold-down/rating.ts";
+import { basisWords } from "../rating/rating.ts";
 import { cautions, notChecked } from "../review/cautions.ts";
 import type { Evaluation, LoadSet } from "../review/evaluate.ts";
 import type { HoldId } from "../review/hold.ts";
@@ -15,6 +14,7 @@ import { leastOutcomes } from "../review/least-check.ts";
 import type { ReviewMeta } from "../review/make-review.ts";
 import { caseId, governingOf, gustOf, setLetters, speedOf } from "../review/summaries.ts";
 import { directionCode, setOf } from "../review/words.ts";
+import { jointOf } from "../together/joint.ts";
 import type { Result } from "./result-schema.ts";
 
 type CheckResult = Result["load_sets"][number]["cases"][number]["held"][number]["checks"][number];

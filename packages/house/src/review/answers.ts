@@ -1,6 +1,6 @@
 import { measured, type StateSummary, type Words } from "@hoopstay/core";
 import type { WindCase } from "@hoopstay/load";
-import { jointOf } from "../hold-down/joint.ts";
+import { jointOf } from "../together/joint.ts";
 import type { Evaluation } from "./evaluate.ts";
 import { governingOf } from "./summaries.ts";
 import { checkWords, comesFrom, compassFrom, type SummaryId } from "./words.ts";

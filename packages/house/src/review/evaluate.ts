@@ -18,11 +18,11 @@ import {
   windSurfaces,
   writeCases,
 } from "@hoopstay/load";
-import { type RatedHouse, rateHouse } from "../hold-down/rated-house.ts";
 import { frameBars } from "../model/frame-parts.ts";
 import type { House } from "../model/house-model.ts";
 import type { Belongs } from "../model/part.ts";
 import type { Site } from "../model/site-model.ts";
+import { type RatedHouse, rateHouse } from "../rating/rated-house.ts";
 import { grossAreas, type HouseState, statesOf } from "../state/states.ts";
 import { type TakeOff, takeOff, weightsOf } from "../take-off/take-off.ts";
 import { checkHolds, type HeldChecks } from "./held-checks.ts";

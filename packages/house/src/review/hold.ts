@@ -55,5 +55,7 @@ export function holdsOf(
   const bare = hold("bare", "by its own weight", false);
   const fixed = house.ballast.some((block) => block.fixed);
   if (house.anchors.length === 0 && !fixed) return [bare];
-  return [bare, hold("fitted", "with the anchors and ballast fitted", true)];
+  const anchored = house.anchors.length > 0;
+  const words = anchored && fixed ? "anchors and ballast" : anchored ? "anchors" : "ballast";
+  return [bare, hold("fitted", `with the ${words} fitted`, true)];
 }

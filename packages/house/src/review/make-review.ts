@@ -18,11 +18,11 @@ import {
   combinationCitations,
   combinations,
 } from "@hoopstay/stability";
-import { lowestJoint } from "../hold-down/joint.ts";
 import type { Assumption } from "../model/assumption.ts";
 import { takeOffCitations } from "../model/materials.ts";
 import type { InputRow } from "../read/input-rows.ts";
 import { withBallast } from "../take-off/take-off.ts";
+import { lowestJoint } from "../together/joint.ts";
 import { holdChapters } from "../working/hold-chapters.ts";
 import { workingOf } from "../working/working.ts";
 import { answers, headline } from "./answers.ts";

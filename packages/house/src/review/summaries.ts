@@ -2,7 +2,7 @@ import type { CaseWords, CheckSummary, Measured, StateSummary } from "@hoopstay/
 import { measured } from "@hoopstay/core";
 import { codeSpeed, directionality, type WindCase, workingGust } from "@hoopstay/load";
 import type { CheckOutcome, CombinationId, Governing } from "@hoopstay/stability";
-import { type JointResult, jointBelow, jointOf, singleFactor } from "../hold-down/joint.ts";
+import { type JointResult, jointBelow, jointOf, singleFactor } from "../together/joint.ts";
 import type { EvaluatedState, Evaluation, LoadSet } from "./evaluate.ts";
 import { heldIn } from "./held-checks.ts";
 import type { Hold } from "./hold.ts";

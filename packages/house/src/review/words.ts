@@ -12,7 +12,7 @@ export const checkWords: Record<SummaryId, { readonly verb: string; readonly beg
   "tip-front": { verb: "tip over to the front", begins: "begins to tip over to the front" },
   "tip-back": { verb: "tip over to the back", begins: "begins to tip over to the back" },
   slide: { verb: "slide", begins: "begins to slide" },
-  together: { verb: "give way, all at once", begins: "begins to give way, all holds at once," },
+  together: { verb: "shift, all at once", begins: "begins to shift" },
 };
 
 const names = { across: ["right", "left"], along: ["front", "back"] } as const;

@@ -4,14 +4,7 @@ import { keys, quantity, words, yes } from "./field.ts";
 
 const length = (about: string) => quantity("length", about);
 
-export const anchorForms = [
-  "screw",
-  "driven plate",
-  "stake",
-  "picket set",
-  "deadman",
-  "block",
-] as const;
+const anchorForms = ["screw", "driven plate", "stake", "picket set", "deadman", "block"] as const;
 export const leads = ["out", "in", "front", "back"] as const;
 
 const link = (what: string) =>

@@ -2,7 +2,7 @@ import { type Feel, feelRows } from "@hoopstay/ground";
 import * as z from "zod";
 import { keys, quantity, words, yes } from "./field.ts";
 
-export const grounds = [
+const grounds = [
   "unknown",
   "grass",
   "clay",
@@ -14,7 +14,7 @@ export const grounds = [
   "ice",
 ] as const;
 
-export const soilClassNames = ["1", "2", "3", "4A", "4B", "5"] as const;
+const soilClassNames = ["1", "2", "3", "4A", "4B", "5"] as const;
 
 const feels = Object.keys(feelRows) as [Feel, ...Feel[]];
 
@@ -82,5 +82,3 @@ export const pullTestSchema = keys(
   },
   "an anchor pulled on the spot",
 );
-
-export type PullTestInput = z.output<typeof pullTestSchema>;

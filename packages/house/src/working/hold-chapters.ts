@@ -1,16 +1,16 @@
 import { Chapter } from "@hoopstay/core";
 import { proofLoad } from "@hoopstay/ground";
 import { balanceSums } from "@hoopstay/stability";
-import { anchorPulls } from "../hold-down/anchor-pulls.ts";
-import { certificateAt, lowestJoint } from "../hold-down/joint.ts";
-import { anchorsOnRails } from "../hold-down/layout.ts";
-import { stiffnessOf } from "../hold-down/layout-review.ts";
-import { railLoadsOf } from "../hold-down/rail-loads.ts";
-import { basisWords, type Rating, rateKind } from "../hold-down/rating.ts";
-import { sidePull, tetherTension } from "../hold-down/tether.ts";
 import { towSummary } from "../hold-down/tow.ts";
+import { anchorsOnRails } from "../layout/layout.ts";
+import { stiffnessOf } from "../layout/layout-review.ts";
+import { anchorPulls } from "../rail-pull/anchor-pulls.ts";
+import { railLoadsOf } from "../rail-pull/rail-loads.ts";
+import { sidePull, tetherTension } from "../rail-pull/tether.ts";
+import { basisWords, type Rating, rateKind } from "../rating/rating.ts";
 import type { Evaluation } from "../review/evaluate.ts";
 import { directionCode } from "../review/words.ts";
+import { certificateAt, lowestJoint } from "../together/joint.ts";
 
 /** Each kind of anchor on this ground, and each fitted one that is rated otherwise than its kind. */
 function ratingsOf({ house, site, ratings }: Evaluation): Rating[] {

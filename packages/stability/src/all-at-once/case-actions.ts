@@ -4,7 +4,7 @@ import type { JointProblem } from "./joint-problem.ts";
 import { forceAt } from "./joint-system.ts";
 
 /** Directions tried where the downhill direction is unknown, the wind's own first. */
-export const slopeDirections = 16;
+const slopeDirections = 16;
 
 /** What acts on one house in one case, N and N m about the origin on the ground. */
 export interface CaseActions {

@@ -7,10 +7,11 @@ export {
   type Corner,
   cornerSets,
   type JointProblem,
+  type JointWork,
   jointProblems,
   type LateralHold,
 } from "./joint-problem.ts";
 export { forceAt, type JointSystem, jointSystem } from "./joint-system.ts";
 export { separationAt } from "./separation.ts";
 export { SolverFault } from "./solver-fault.ts";
-export { type JointWork, type WorstJoint, worstJoint } from "./worst-joint.ts";
+export { type WorstJoint, worstJoint } from "./worst-joint.ts";

@@ -1,6 +1,7 @@
 import type { BaseLine } from "../base-line.ts";
 import type { CheckTerms } from "../check-terms.ts";
 import type { HoldingTerms } from "../holding.ts";
+import type { ActionTable } from "../outcome.ts";
 
 /**
  * What a vertical shaft takes besides the pull of its tether, where the tether is made fast
@@ -26,6 +27,12 @@ export interface JointProblem {
   readonly pressure: number;
   /** By anchor: null where a line hangs between tether and shaft. None has one if left out. */
   readonly laterals?: readonly (LateralHold | null)[];
+}
+
+/** A house held by one weight, and the load cases it has to stand. Works may share a problem. */
+export interface JointWork {
+  readonly problem: JointProblem;
+  readonly tables: readonly ActionTable[];
 }
 
 /** The problem of each weight estimate of a check. */

@@ -2,7 +2,7 @@ import { polygonCorners, polygonSides } from "./friction-polygon.ts";
 import type { Corner, JointProblem, LateralHold } from "./joint-problem.ts";
 
 /** Rows of the system: six balances, vector sum of friction (two), its limit, then side pulls. */
-export const sumRow = 6;
+const sumRow = 6;
 export const limitRow = 8;
 const fixedRows = 9;
 
@@ -18,7 +18,7 @@ export interface Fan {
 }
 
 /** A shaft that takes side pull: its anchor, its row, and its fan of pulls. */
-export interface Shaft {
+interface Shaft {
   readonly anchor: number;
   readonly row: number;
   readonly fan: Fan;
@@ -162,5 +162,5 @@ export function jointSystem(
  * tether's own part across the shaft and the side pull are added as sizes: their vector sum is
  * never longer, so this is the cautious form.
  */
-export const shareOfSide = ({ Q, H, cosDelta, sinDelta }: LateralHold): number =>
+const shareOfSide = ({ Q, H, cosDelta, sinDelta }: LateralHold): number =>
   (H * cosDelta) / Q + sinDelta;

@@ -1,25 +1,9 @@
 import { solve } from "yalps";
-import { type Basis, basicValues, isBasic, seenFrom, standsAtCap } from "./basis.ts";
+import { basicValues, isBasic, seenFrom, standsAtCap } from "./basis.ts";
 import { capAt, columnAt } from "./joint-system.ts";
+import type { LinearProgram } from "./program.ts";
 import { refined } from "./refine.ts";
 import { SolverFault } from "./solver-fault.ts";
-
-/** The wind factor as one more unknown: what it takes from each row, its cap. */
-export interface WindColumn {
-  readonly coefficient: Float64Array;
-  readonly cap: number;
-}
-
-/**
- * The unknowns of a system that answer a right side and gain most: the wind factor where there is
- * one, the least sum of tensions where there is none.
- */
-export interface LinearProgram {
-  /** What the program is written from; need not answer the right side. */
-  readonly basis: Basis;
-  readonly right: Float64Array;
-  readonly wind: WindColumn | null;
-}
 
 /** A best vertex (the wind factor, then the unknowns of the system), or why there is none. */
 export type ProgramAnswer =

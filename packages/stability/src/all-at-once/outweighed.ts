@@ -1,4 +1,4 @@
-import type { JointWork } from "./worst-joint.ts";
+import type { JointWork } from "./joint-problem.ts";
 
 /**
  * Whether a work cannot be worse than another: on level ground, where the two differ by weight

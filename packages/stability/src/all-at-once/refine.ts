@@ -1,6 +1,6 @@
 import { capAt, columnAt } from "./joint-system.ts";
 import { DependentColumns, leastSquares } from "./least-squares.ts";
-import type { LinearProgram } from "./linear-program.ts";
+import type { LinearProgram } from "./program.ts";
 import { SolverFault } from "./solver-fault.ts";
 
 /** A value nearer to its bound than this stands at it; the solver's own noise is far smaller. */

@@ -3,16 +3,10 @@ import { type CaseActions, slopesOf, windOf } from "./case-actions.ts";
 import { factorUpTo, type Pool, poolOf } from "./case-search.ts";
 import { demandOn } from "./demand.ts";
 import { jointFactor } from "./joint-factor.ts";
-import { cornerSets, type JointProblem } from "./joint-problem.ts";
+import { cornerSets, type JointProblem, type JointWork } from "./joint-problem.ts";
 import { type JointSystem, jointSystem } from "./joint-system.ts";
 import { outweighs } from "./outweighed.ts";
 import { SolverFault } from "./solver-fault.ts";
-
-/** A house held by one weight, and the load cases it has to stand. Works may share a problem. */
-export interface JointWork {
-  readonly problem: JointProblem;
-  readonly tables: readonly ActionTable[];
-}
 
 /** The case with the lowest wind factor, and what it came from. */
 export interface WorstJoint {

@@ -14,7 +14,7 @@ import type { AnchorKind } from "../model/anchor-kinds.ts";
 import type { Site } from "../model/site-model.ts";
 import { testsAlong } from "./test-direction.ts";
 
-export type RatingBasis = "pull tests" | "theory" | "presumptive" | "table" | "block";
+type RatingBasis = "pull tests" | "theory" | "presumptive" | "table" | "block";
 
 /** What an anchor of a kind may count for along its tether on this ground. N */
 export interface Rating {

@@ -2,17 +2,17 @@ import { type AnchorRow, type LayoutReview, measured, type Words } from "@hoopst
 import { proofLoad, stiffnessFromTests, stiffnessWithoutTests } from "@hoopstay/ground";
 import type { WindCase } from "@hoopstay/load";
 import type { FittedAnchor } from "../model/house-model.ts";
+import { type AnchorPull, anchorPulls } from "../rail-pull/anchor-pulls.ts";
+import { type RailLoadSource, type RailLoads, railLoadsOf } from "../rail-pull/rail-loads.ts";
+import type { Rating } from "../rating/rating.ts";
 import type { EvaluatedState, Evaluation } from "../review/evaluate.ts";
 import type { HoldId } from "../review/hold.ts";
 import { governingOf, gustOf, speedOf } from "../review/summaries.ts";
 import { checkWords, fromWords } from "../review/words.ts";
-import { type AnchorPull, anchorPulls } from "./anchor-pulls.ts";
-import { lowestJoint } from "./joint.ts";
-import { jointSummary } from "./joint-summary.ts";
+import { lowestJoint } from "../together/joint.ts";
+import { jointSummary } from "../together/joint-summary.ts";
 import { anchorsOnRails } from "./layout.ts";
 import { type OneMissing, oneMissing } from "./one-missing.ts";
-import { type RailLoadSource, type RailLoads, railLoadsOf } from "./rail-loads.ts";
-import type { Rating } from "./rating.ts";
 
 /** Stiffness along the tether, N/m; a pull that was given counts as untested. */
 export const stiffnessOf = (rating: Rating | null, allowable: number): number =>
@@ -20,10 +20,7 @@ export const stiffnessOf = (rating: Rating | null, allowable: number): number =>
     ? stiffnessFromTests.evaluate(rating.tested)
     : stiffnessWithoutTests.evaluate(allowable);
 
-export const leadWords = (
-  [x, y, z]: FittedAnchor["toward"],
-  side: FittedAnchor["side"],
-): string => {
+const leadWords = ([x, y, z]: FittedAnchor["toward"], side: FittedAnchor["side"]): string => {
   if (z <= -1 + 1e-9) return "straight down";
   if (Math.abs(y) > Math.abs(x)) return y > 0 ? "to the front" : "to the back";
   const outward = side === "left" ? x < 0 : x > 0;
@@ -34,7 +31,7 @@ function directionIn({ state, caseIndex }: RailLoadSource, { site }: Evaluation)
   return fromWords(state.set.table.cases[caseIndex] as WindCase, site.frontBearing);
 }
 
-export function anchorRow(
+function anchorRow(
   anchor: FittedAnchor,
   pull: AnchorPull | null,
   proof: number | null,
@@ -62,7 +59,7 @@ export function anchorRow(
 }
 
 /** The worst ratio left with one anchor missing, and which one. */
-export function worstMissing(missing: readonly OneMissing[]): LayoutReview["oneMissing"] {
+function worstMissing(missing: readonly OneMissing[]): LayoutReview["oneMissing"] {
   const ratioOf = ({ hold, worst }: OneMissing): number =>
     "outcome" in worst ? Number.POSITIVE_INFINITY : Math.max(hold.ratio, worst.ratio);
   const [first, ...others] = missing;

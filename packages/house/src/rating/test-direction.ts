@@ -4,7 +4,7 @@ import type { LoggedPull } from "../model/site-ground.ts";
  * A test speaks for tethers that pull the way it was pulled. Judgement: up to 10 degrees off; a test
  * without an angle is taken to have been pulled along the tether's line, as the log asks for.
  */
-export const sameWay = (10 * Math.PI) / 180;
+const sameWay = (10 * Math.PI) / 180;
 
 /** The tests of a pull log that were pulled along a tether's line, and those that were not. */
 export function testsAlong(

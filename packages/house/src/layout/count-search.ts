@@ -1,12 +1,12 @@
 import { type Complaint, Refusal } from "@hoopstay/core";
 import { proofLoad } from "@hoopstay/ground";
+import type { AnchorPull } from "../rail-pull/anchor-pulls.ts";
+import { railSides } from "../rail-pull/case-on-rails.ts";
+import { type RailLoads, railLoadsOf } from "../rail-pull/rail-loads.ts";
 import type { Evaluation } from "../review/evaluate.ts";
-import type { AnchorPull } from "./anchor-pulls.ts";
 import { type Assessment, LayoutAssessor } from "./assess-layout.ts";
-import { railSides } from "./case-on-rails.ts";
 import { countsAt, endInsets, type HoldDownKind } from "./layout.ts";
 import { type OneMissing, type WorstMissing, worstMissing } from "./one-missing.ts";
-import { type RailLoads, railLoadsOf } from "./rail-loads.ts";
 
 /** One anchor of an offered layout. */
 export interface OfferedAnchor extends AnchorPull {

@@ -6,10 +6,10 @@ import {
   upwardLimit,
 } from "@hoopstay/ground";
 import type { Evaluation } from "../review/evaluate.ts";
-import { actionGust } from "./action-gust.ts";
-import { atMost } from "./bounded-words.ts";
+import { actionGust } from "../storm-ladder/action-gust.ts";
+import { atMost } from "../storm-ladder/bounded-words.ts";
+import type { StateGust } from "../storm-ladder/state-gusts.ts";
 import { closingList } from "./closing.ts";
-import type { StateGust } from "./state-gusts.ts";
 
 /** Whether the house would run down the slope it stands on by itself, its anchors not counted. */
 function runsHere({ site }: Evaluation, { tow }: HoldReview): boolean {

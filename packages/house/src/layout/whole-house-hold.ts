@@ -13,9 +13,9 @@ import {
   ratioOf,
   resistanceOf,
 } from "@hoopstay/stability";
+import { combinationOf } from "../rail-pull/dead-on-rails.ts";
 import type { EvaluatedState, Evaluation, LoadSet } from "../review/evaluate.ts";
 import { withBallast } from "../take-off/take-off.ts";
-import { combinationOf } from "./dead-on-rails.ts";
 import { fittedAnchors, type RailAnchor } from "./layout.ts";
 
 /** The worst of lift off and turning about all base lines. */

@@ -3,8 +3,8 @@ import type { FittedAnchor } from "../model/house-model.ts";
 import { type Evaluation, evaluate } from "../review/evaluate.ts";
 import type { HoldId } from "../review/hold.ts";
 import { setLetters, stateSummary } from "../review/summaries.ts";
-import { layoutGust } from "./layout-gust.ts";
-import { closedStateOf, stateGust } from "./state-gusts.ts";
+import { layoutGust } from "../storm-ladder/layout-gust.ts";
+import { closedStateOf, stateGust } from "../storm-ladder/state-gusts.ts";
 
 /** The layout a card asks for: what is fitted, or else the first kind that holds in every state. */
 export interface CardLayout {

@@ -6,8 +6,7 @@ import { fromWords } from "../review/words.ts";
 import { certificateAt, type JointResult } from "./joint.ts";
 
 /** K_d q_h at which everything at once is just in balance, Pa. */
-export const jointLimit = ({ pressure }: Evaluation, { factor }: JointResult): number =>
-  factor * pressure;
+const jointLimit = ({ pressure }: Evaluation, { factor }: JointResult): number => factor * pressure;
 
 const cornerName = (x: number, y: number): string =>
   `${y > 0 ? "front" : "back"} ${x > 0 ? "right" : "left"}`;

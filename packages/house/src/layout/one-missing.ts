@@ -7,14 +7,14 @@ import {
   onSide,
   type RailFailure,
   uprightAllowable,
-} from "./anchor-pulls.ts";
-import type { AnchoredRail } from "./anchored-rail.ts";
-import { type RailSide, railSides } from "./case-on-rails.ts";
+} from "../rail-pull/anchor-pulls.ts";
+import type { AnchoredRail } from "../rail-pull/anchored-rail.ts";
+import { type RailSide, railSides } from "../rail-pull/case-on-rails.ts";
+import { energyWithout, noneBeyond } from "../rail-pull/pull-bound.ts";
+import type { RailLoad, RailLoads } from "../rail-pull/rail-loads.ts";
+import { solveFamily, TrialOrder, type WorstPull } from "../rail-pull/worst-pulls.ts";
 import type { RailAnchor } from "./layout.ts";
-import { energyWithout, noneBeyond } from "./pull-bound.ts";
-import type { RailLoad, RailLoads } from "./rail-loads.ts";
 import { type HoldRatio, WholeHouseHold } from "./whole-house-hold.ts";
-import { solveFamily, TrialOrder, type WorstPull } from "./worst-pulls.ts";
 
 /** What is left when one anchor is missing: for information. */
 export interface OneMissing {

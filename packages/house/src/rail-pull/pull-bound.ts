@@ -72,7 +72,7 @@ export function energyWithout(
  * @param others stiffness of all other anchors together, N/m
  * @param ground stiffness of all the ground together, N/m
  */
-export function pullAtMost(
+function pullAtMost(
   energy: number,
   lift: number,
   own: number,

@@ -3,7 +3,7 @@ import type { HoldId } from "../review/hold.ts";
 import { governingOf, gustOf, speedOf } from "../review/summaries.ts";
 import type { SummaryId } from "../review/words.ts";
 import type { HouseState } from "../state/states.ts";
-import { jointBelow, singleFactor } from "./joint.ts";
+import { jointBelow, singleFactor } from "../together/joint.ts";
 
 /** The working gust of a state, m/s, and the check that gives it, everything at once among them. */
 export interface StateGust {

@@ -1,10 +1,10 @@
 import type { RailOutcome } from "@hoopstay/frame";
 import type { CombinationId } from "@hoopstay/stability";
+import type { RailAnchor } from "../layout/layout.ts";
 import { AnchoredRail } from "./anchored-rail.ts";
 import { Balances } from "./balanced-forces.ts";
 import { type RailSide, railSides } from "./case-on-rails.ts";
 import { combinationOf } from "./dead-on-rails.ts";
-import type { RailAnchor } from "./layout.ts";
 import type { RailLoadSource, RailLoads } from "./rail-loads.ts";
 import { type RailCompliance, railCompliance } from "./rail-on-ground.ts";
 import { sidePull, stiffnessTimes, tetherTension, uprightStiffness } from "./tether.ts";

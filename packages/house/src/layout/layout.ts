@@ -1,7 +1,7 @@
 import { judged } from "@hoopstay/core";
 import { illinoisSpacing } from "@hoopstay/ground";
 import type { FittedAnchor, House, Rail } from "../model/house-model.ts";
-import { type RailSide, railSides, sideSign } from "./case-on-rails.ts";
+import { type RailSide, railSides, sideSign } from "../rail-pull/case-on-rails.ts";
 
 /** Where a tether leads, seen from its rail. */
 export type TetherLead = "upright" | "out" | "in" | "front" | "back";

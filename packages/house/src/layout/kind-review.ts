@@ -1,14 +1,14 @@
 import { type KindReview, measured, type Words } from "@hoopstay/core";
 import type { AnchorKind } from "../model/anchor-kinds.ts";
+import { basisWords, type Rating, rateKind } from "../rating/rating.ts";
 import type { Evaluation } from "../review/evaluate.ts";
 import { checkWords } from "../review/words.ts";
+import { closedStateOf } from "../storm-ladder/state-gusts.ts";
 import type { Assessment } from "./assess-layout.ts";
 import { countSearch, type KindResult, type Offer } from "./count-search.ts";
 import type { HoldDownKind } from "./layout.ts";
 import { stiffnessOf } from "./layout-review.ts";
 import { offeredLayout } from "./offered-layout.ts";
-import { basisWords, type Rating, rateKind } from "./rating.ts";
-import { closedStateOf } from "./state-gusts.ts";
 
 const upright = Math.PI / 2 - 1e-9;
 

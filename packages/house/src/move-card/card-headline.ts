@@ -1,9 +1,9 @@
 import { type HoldReview, measured, type Words } from "@hoopstay/core";
 import type { Evaluation } from "../review/evaluate.ts";
-import { atMost } from "./bounded-words.ts";
+import { atMost } from "../storm-ladder/bounded-words.ts";
+import { designGust } from "../storm-ladder/layout-gust.ts";
+import type { StateGust } from "../storm-ladder/state-gusts.ts";
 import type { CardEnd, CardLayout } from "./card-layout.ts";
-import { designGust } from "./layout-gust.ts";
-import type { StateGust } from "./state-gusts.ts";
 import { tooWindyToMove } from "./unhook-list.ts";
 
 interface CardVerdict {

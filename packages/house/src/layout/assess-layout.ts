@@ -6,15 +6,20 @@ import {
   onSide,
   type RailFailure,
   uprightAllowable,
-} from "./anchor-pulls.ts";
-import type { AnchoredRail } from "./anchored-rail.ts";
-import { Balances } from "./balanced-forces.ts";
-import { type RailSide, railSides } from "./case-on-rails.ts";
+} from "../rail-pull/anchor-pulls.ts";
+import type { AnchoredRail } from "../rail-pull/anchored-rail.ts";
+import { Balances } from "../rail-pull/balanced-forces.ts";
+import { type RailSide, railSides } from "../rail-pull/case-on-rails.ts";
+import type { RailLoads } from "../rail-pull/rail-loads.ts";
+import type { RailCompliance } from "../rail-pull/rail-on-ground.ts";
+import {
+  type PullsBySide,
+  TrialOrder,
+  type WorstPull,
+  worstPulls,
+} from "../rail-pull/worst-pulls.ts";
 import { anchorsAt, equalPlaces, type HoldDownKind, type RailAnchor } from "./layout.ts";
-import type { RailLoads } from "./rail-loads.ts";
-import type { RailCompliance } from "./rail-on-ground.ts";
 import { type HoldRatio, WholeHouseHold } from "./whole-house-hold.ts";
-import { type PullsBySide, TrialOrder, type WorstPull, worstPulls } from "./worst-pulls.ts";
 
 /** A layout on both rails alike, and what it comes to. */
 export interface Assessment {

@@ -3,13 +3,13 @@ import type { House } from "../model/house-model.ts";
 import { cautions } from "../review/cautions.ts";
 import type { Evaluation } from "../review/evaluate.ts";
 import type { ReviewMeta } from "../review/make-review.ts";
+import { closedStateOf, lowest, openStatesOf, stateGust } from "../storm-ladder/state-gusts.ts";
 import { cardVerdict } from "./card-headline.ts";
 import { type CardLayout, cardEnd, cardLayout, firstKindThatHolds } from "./card-layout.ts";
 import { cardQuestions } from "./card-questions.ts";
 import { closingList } from "./closing.ts";
 import { setOrder } from "./set-order.ts";
 import { shoppingList } from "./shopping-list.ts";
-import { closedStateOf, lowest, openStatesOf, stateGust } from "./state-gusts.ts";
 import { unhookList } from "./unhook-list.ts";
 
 const services =

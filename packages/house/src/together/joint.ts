@@ -9,9 +9,9 @@ import {
   type WorstJoint,
   worstJoint,
 } from "@hoopstay/stability";
+import { lateralOf } from "../rating/laterals.ts";
 import type { EvaluatedState, Evaluation, LoadSet } from "../review/evaluate.ts";
 import type { HoldId } from "../review/hold.ts";
-import { lateralOf } from "./laterals.ts";
 import { liftingRows } from "./lifting-rows.ts";
 
 /** Everything at once in one load set and hold: the largest share of the design wind in balance. */

@@ -1,9 +1,9 @@
 import type { HoldReview, LadderRung, RungId, Words } from "@hoopstay/core";
+import { partsToClose } from "../move-card/closing.ts";
 import type { EvaluatedState, Evaluation } from "../review/evaluate.ts";
 import { checkWords } from "../review/words.ts";
 import { actionGust } from "./action-gust.ts";
 import { atMost } from "./bounded-words.ts";
-import { partsToClose } from "./closing.ts";
 import { type HeldGust, heldGusts } from "./held-gusts.ts";
 import { rungHours } from "./rung-hours.ts";
 import { closedStateOf, hasEnds, openStatesOf, stateGust } from "./state-gusts.ts";

@@ -1,8 +1,8 @@
 import type { LayoutReview, Words } from "@hoopstay/core";
 import type { FittedAnchor } from "../model/house-model.ts";
 import { type Evaluation, evaluate } from "../review/evaluate.ts";
+import { lowestJoint } from "../together/joint.ts";
 import type { Offer } from "./count-search.ts";
-import { lowestJoint } from "./joint.ts";
 import { anchorsAt, countsAt, equalPlaces, fittedAnchors } from "./layout.ts";
 import { layoutReview, passesAlone } from "./layout-review.ts";
 
