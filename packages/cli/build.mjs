@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { cpSync, existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import process from "node:process";
 import { build } from "esbuild";
@@ -13,6 +13,8 @@ const dist = join(here, "dist");
 const { version } = JSON.parse(readFileSync(join(here, "package.json"), "utf8"));
 
 mkdirSync(dist, { recursive: true });
+// Compiled code of another bundle must never run: it goes first and comes last.
+rmSync(join(dist, "program.compiled"), { force: true });
 const { metafile } = await build({
   absWorkingDir: root,
   entryPoints: [join(here, "src/main.ts")],

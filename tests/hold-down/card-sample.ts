@@ -6,12 +6,12 @@ import {
   evaluate,
   type House,
   houseSchema,
-  makeReview,
   type ReviewMeta,
   readHouseModel,
   readSiteModel,
   type Site,
   siteSchema,
+  stateSummary,
 } from "@hoopstay/house";
 import { parse } from "yaml";
 
@@ -51,9 +51,11 @@ export const meta: ReviewMeta = {
   inputs: [],
 };
 
-/** Every state of an evaluation as the review prints it: another way to the same gusts. */
+/** Every state of an evaluation as the report prints it: another way to the same gusts. */
 const summariesOf = (evaluation: Evaluation): readonly StateSummary[] =>
-  makeReview(evaluation, meta, { full: false }).states;
+  evaluation.holds.flatMap((hold) =>
+    evaluation.states.map((state) => stateSummary(evaluation, state, hold, "A")),
+  );
 
 /** The lowest code speed of a state in a hold, as a real gust; K_d 0.85 and 0.6 written out. */
 export function gustIn(evaluation: Evaluation, id: string, hold: "bare" | "fitted"): number {
@@ -119,6 +121,7 @@ export function layout(
   return {
     perRail: anchors.length / 2,
     anchors,
+    held: true,
     holds,
     oneMissing: null,
     joint: {
@@ -129,6 +132,7 @@ export function layout(
       direction: "+x (right)",
       loadCase: 1,
       weight: "low",
+      combination: "0.6 D + 0.6 W",
       certificate: null,
     },
     remarks: [],

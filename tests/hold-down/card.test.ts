@@ -115,10 +115,6 @@ describe("gusts", () => {
     }
   });
 
-  test("done takes the joint verdict where it is lower", () => {
-    expect(cardOf(harrow, holdOf({ fitted: layout(sixRows, { gust: 12 }) })).gustDone).toBe(12);
-  });
-
   test("a layout still to be set goes through the single checks as if it were fitted", () => {
     const rows = house.anchors.map(({ name, side, x, y, pull, toward }) =>
       row(name, side, y, {
@@ -206,18 +202,13 @@ describe("go or no-go", () => {
     );
     expect(untils(card)).not.toMatch(/Buried/);
     const unknown = cardOf(evaluate(held, { ...strong, servicesLocated: null }));
-    expect(unknown.go).toBe(true);
-    expect(say(unknown.headline)).toMatch(/Have buried pipes and cables located first/);
+    expect(unknown.go).toBe(false);
+    expect(say(unknown.headline)).toMatch(/No go before buried pipes and cables are located/);
     expect(say(unknown.doNotUnhook[0] ?? [])).toMatch(/^Buried pipes and cables have been located/);
   });
 
   test.each([
     ["the layout fails", easy, holdOf({ fitted: layout(sixRows, { holds: false }) })],
-    [
-      "the joint verdict is below the design",
-      easy,
-      holdOf({ fitted: layout(sixRows, { gust: 5 }) }),
-    ],
     ["the single checks fail", harrow, fitted],
     ["services are not located", evaluate(held, { ...strong, servicesLocated: false }), fitted],
     ["the least load is not carried", evaluate(house, strong), fitted],
@@ -250,7 +241,7 @@ describe("do not unhook until", () => {
     expect(words).toMatch(/The slope has been measured/);
     const limit = Number(words.match(/No gust above ([\d.]+) mph/)?.[1]);
     expect(limit * mph).toBeLessThanOrEqual(0.75 * cardOf(harrow).gustLoose);
-    expect(limit * mph).toBeGreaterThan(0.98 * 0.75 * cardOf(harrow).gustLoose);
+    expect((limit + 1) * mph).toBeGreaterThan(0.75 * cardOf(harrow).gustLoose);
   });
 
   test("on a slope: chocks; where it can run by itself, a slack bridle too", () => {
@@ -300,6 +291,7 @@ describe("close, buy, beware", () => {
   test("ballast must be tied", () => {
     const ballast = [
       {
+        beside: false,
         words: ["Barrels."],
         pieces: [{ what: "water barrel", perRail: 4 }],
         where: ["On the skids."],

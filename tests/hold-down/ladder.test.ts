@@ -1,4 +1,4 @@
-import { type RungId, type StormLadder, showWords } from "@hoopstay/core";
+import { type RungId, type StormLadder, showWords, speedLimit } from "@hoopstay/core";
 import { type Evaluation, evaluate, stormLadder } from "@hoopstay/house";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
@@ -11,7 +11,6 @@ import {
   readHouse,
   readSite,
   row,
-  sixRows,
 } from "./card-sample.ts";
 
 const paddock = readSite("sheltered-paddock");
@@ -74,14 +73,6 @@ describe("thresholds", () => {
       expect(gusts.length).toBeGreaterThan(4);
       expect(gusts).toEqual(gusts.toSorted((a, b) => a - b));
     }
-  });
-
-  test("take the joint verdict where it is lower", () => {
-    const ladder = stormLadder(harrow, holdOf({ fitted: layout(sixRows, { gust: 12 }) }), null);
-    expect(gustOf(ladder, "close")).toBe(9);
-    expect(gustOf(ladder, "add")).toBe(9);
-    expect(gustOf(ladder, "animals")).toBe(12);
-    expect(gustOf(ladder, "leave")).toBe(12);
   });
 
   test("take an overloaded anchor, and not one that counts nothing", () => {
@@ -176,12 +167,6 @@ describe("stripping the cover", () => {
     expect(told(stormLadder(harrow, open, 70))).not.toMatch(/strip/);
   });
 
-  test("is not advised where the joint verdict hides which is better", () => {
-    const ladder = stormLadder(lind, holdOf({ fitted: layout(sixRows, { gust: 10 }) }), null);
-    expect(ids(ladder)).not.toContain("strip");
-    expect(ladder.cautions.join()).toMatch(/Do not strip the cover.*nothing shows/);
-  });
-
   test("is not spoken of where the film does not come off", () => {
     const fixed = evaluate({ ...lind.house, filmRemovable: false }, pasture);
     const ladder = stormLadder(fixed, open, null);
@@ -207,28 +192,6 @@ describe("odd houses", () => {
     expect(gustOf(ladder, "leave")).toBe(0);
     expect(told(ladder)).toMatch(/does not hold even in calm air/);
     expect(stormLadder(sliding, holdOf(), 0).rungs.every((rung) => rung.reached)).toBe(true);
-  });
-
-  test("no limit found: no rung, and no promise", () => {
-    // Ground so grippy and a house so heavy that no searched wind moves it.
-    const { states, holds } = harrow;
-    const endless = states.map((one) => ({
-      ...one,
-      set: {
-        ...one.set,
-        governing: holds.flatMap(({ id }) =>
-          (["ASD", "LRFD"] as const).map((combination) => ({
-            hold: id,
-            combination,
-            checks: [{ check: "lift", byLimit: { limit: Number.POSITIVE_INFINITY } }],
-          })),
-        ),
-      },
-    }));
-    const evaluation = { ...harrow, states: endless } as unknown as Evaluation;
-    const ladder = stormLadder(evaluation, open, 40);
-    expect(ladder.rungs).toEqual([]);
-    expect(told(ladder)).toMatch(/found no wind limit/);
   });
 
   test("only given states: the least open one is the one to leave it in", () => {
@@ -281,16 +244,13 @@ describe("what is shown", () => {
 
   test.each(["us", "si"] as const)("a limit in a sentence is never rounded up (%s)", (system) => {
     const unit = system === "us" ? mph : 1;
-    const joint = fc.double({ min: 0.5, max: 16, noNaN: true });
     fc.assert(
-      fc.property(joint, (gust) => {
-        const hold = holdOf({ fitted: layout(sixRows, { gust }) });
-        const leave = stormLadder(harrow, hold, null).rungs.find(({ id }) => id === "leave");
-        const shown = showWords(leave?.because ?? [], system).match(/gust of ([\d.]+) m/)?.[1];
-        expect(Number(shown) * unit).toBeLessThanOrEqual(gust);
-        expect(Number(shown) * unit).toBeGreaterThan(0.985 * gust);
+      fc.property(fc.double({ min: 0.5, max: 80, noNaN: true }), (gust) => {
+        const shown = Number.parseFloat(showWords([speedLimit(gust)], system));
+        expect(shown * unit).toBeLessThanOrEqual(gust * (1 + 1e-9) + 1e-9);
+        expect((shown + 1) * unit).toBeGreaterThan(gust);
       }),
-      { seed: 71_622, numRuns: 60 },
+      { seed: 71_622, numRuns: 200 },
     );
   });
 

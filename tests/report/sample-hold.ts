@@ -47,6 +47,7 @@ const joint = (proved: boolean): JointSummary => ({
   direction: "from the right and the front",
   loadCase: 3,
   weight: "low",
+  combination: "0.6 D + 0.6 W",
   certificate: proved
     ? {
         wind: [9200, -310, 14800, 1200, -33100, 40],
@@ -75,6 +76,7 @@ const joint = (proved: boolean): JointSummary => ({
 export const sampleLayout = (perRail: number, proved = false): LayoutReview => ({
   perRail,
   anchors: sampleAnchors(perRail),
+  held: true,
   holds: false,
   oneMissing: { ratio: 1.31, name: "L1" },
   joint: joint(proved),
@@ -176,6 +178,7 @@ export const sampleHold = (changes: Partial<HoldReview> = {}): HoldReview => ({
   ],
   ballast: [
     {
+      beside: false,
       words: ["Water barrels, ", measured(2050, "force"), " each, tied"],
       pieces: [{ what: "55 gal barrel, full", perRail: 6 }],
       where: ["in a row inside each rail, from ", measured(5.5, "length"), " front to back"],

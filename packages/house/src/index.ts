@@ -16,6 +16,7 @@ export * from "./rail-pull/rail-on-ground.ts";
 export * from "./rail-pull/rail-stiffness.ts";
 export * from "./rail-pull/tether.ts";
 export { type Rating, rateKind } from "./rating/rating.ts";
+export { bearingComplaint } from "./read/bearing-complaint.ts";
 export * from "./read/complaints.ts";
 export * from "./read/cross-checks.ts";
 export * from "./read/input-rows.ts";

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { type Complaint, Refusal } from "@hoopstay/core";
 import {
+  bearingComplaint,
   type House,
   type HouseInput,
   houseComplaints,
@@ -93,6 +94,11 @@ export function loadInputs(houseFile: string, siteFile: string): Inputs {
     const unknown = nowComplaint(house.model, site.model);
     if (unknown)
       complaints.push(...placed([{ ...unknown, path: ["now"] }], siteFile, site.document));
+    const sinking = bearingComplaint(house.model, site.model);
+    if (sinking) {
+      const path = ["ground", "bearing"];
+      complaints.push(...placed([{ ...sinking, path }], siteFile, site.document));
+    }
   }
   if (complaints.length > 0 || !house.model || !site.model) throw new Refusal(complaints);
   const digest = createHash("sha256")

@@ -1,20 +1,19 @@
 import {
   type CheckSummary,
-  measured,
   plain,
   type Review,
   type StateSummary,
   type System,
   showMeasured,
   showWords,
+  speedLimit,
 } from "@hoopstay/core";
 import { cut, leadOf, wrap } from "./lines.ts";
 import { visible } from "./visible.ts";
 
 const stateWidth = 45;
 
-const gust = (speed: number, system: System): string =>
-  Number.isFinite(speed) ? showMeasured(measured(speed, "speed", 2), system) : "no limit";
+const gust = (speed: number, system: System): string => showMeasured(speedLimit(speed), system);
 
 const ratioText = (ratio: number): string =>
   Number.isFinite(ratio) ? (ratio >= 100 ? ">100" : plain(ratio, 3)) : "no hold";
@@ -44,7 +43,21 @@ function rowsOf(states: readonly StateSummary[], system: System): Row[] {
     if (same && both.length <= stateWidth) rows.splice(-1, 1, { ...row, words: both });
     else rows.push(row);
   }
-  return rows;
+  return rows.length <= mostRows ? rows : joined(rows);
+}
+
+/** More rows than this do not fit the screen: neighbours with the same answer then share one. */
+const mostRows = 5;
+
+function joined(rows: readonly Row[]): Row[] {
+  const found: Row[] = [];
+  for (const row of rows) {
+    const last = found.at(-1);
+    if (last?.first === row.first && last.gust === row.gust) {
+      found.splice(-1, 1, { ...row, words: `${last.words}; ${row.words}` });
+    } else found.push(row);
+  }
+  return found;
 }
 
 /**

@@ -1,10 +1,20 @@
-import { type JointCertificate, type System, unitOf } from "@hoopstay/core";
+import {
+  type JointCertificate,
+  type JointSummary,
+  type System,
+  showGustLimit,
+  unitOf,
+} from "@hoopstay/core";
 import { column, rightColumn, wrap } from "./lines.ts";
 
 const headings = ["F_x", "F_y", "F_z", "M_x", "M_y", "M_z"];
 
 /** Forces in balance, row by row: each of the six columns adds up to the last row. */
-export function certificateLines(certificate: JointCertificate, system: System): string[] {
+export function certificateLines(
+  joint: JointSummary,
+  certificate: JointCertificate,
+  system: System,
+): string[] {
   const { wind, weight, tethers, corners, left } = certificate;
   const rows: (readonly [string, readonly number[]])[] = [
     ["wind", wind],
@@ -23,7 +33,7 @@ export function certificateLines(certificate: JointCertificate, system: System):
   };
   return [
     wrap(
-      `Proof: with these forces the house stands. Each column adds up to nothing but rounding. Forces in ${units[0]?.symbol}, moments in ${units[1]?.symbol} about the middle of the house on the ground; x to the right, y to the front, z up.`,
+      `Forces in balance at ${joint.factor.toFixed(4)} of the design wind, a gust of ${showGustLimit(joint.gust, system)}: ${joint.state}, load case ${joint.loadCase}, wind ${joint.direction}, ${joint.weight} weight. Wind and weight carry the factors of ${joint.combination}. No more wind can be balanced. Each column adds up to nothing but rounding. Forces in ${units[0]?.symbol}, moments in ${units[1]?.symbol} about the middle of the house on the ground; x to the right, y to the front, z up.`,
       "  ",
     ),
     `  ${column("force", 20)}${headings

@@ -40,7 +40,11 @@ export function showHold(
       ? "  Pull tests: none. See: hoopstay pulls --help"
       : `  Pull tests: ${tests}. All of them: hoopstay pulls`,
     ...(certificate
-      ? [...(proof ? certificateLines(proof, system) : ["  No proof: nothing is in balance."])]
+      ? [
+          ...(fitted && proof
+            ? certificateLines(fitted.joint, proof, system)
+            : ["  No proof: nothing is in balance."]),
+        ]
       : []),
     notSealed,
   ];
@@ -55,7 +59,7 @@ function ballastLines(ballast: HoldReview["ballast"], system: System): string[] 
     const pieces = one.pieces.map(({ what, perRail }) => `${perRail} x ${what} on each side`);
     const said = [showWords(one.words, system), ...pieces, showWords(one.where, system)];
     return wrap(
-      `Ballast ${one.holds ? "that holds" : "(does not hold)"}: ${said.join("; ")}`,
+      `Ballast against lifting and tipping${one.holds ? "" : " (not enough)"}: ${said.join("; ")}`,
       "  ",
     );
   });
@@ -63,7 +67,7 @@ function ballastLines(ballast: HoldReview["ballast"], system: System): string[] 
 
 /** The layout that is set: the worst anchors, and all at once. */
 function fittedLines(
-  { anchors, joint, remarks, oneMissing }: LayoutReview,
+  { anchors, held, joint, remarks, oneMissing }: LayoutReview,
   system: System,
 ): string[] {
   const force = forceColumn(
@@ -79,11 +83,17 @@ function fittedLines(
     );
   });
   return [
-    wrap(
-      `As fitted: ${anchors.length} anchors, ${overloaded} of them pulled beyond what is allowed. The worst:`,
-      "  ",
-    ),
-    ...shown,
+    ...(held
+      ? [
+          wrap(
+            `As fitted: ${anchors.length} anchors, ${overloaded} of them pulled beyond what is allowed. The worst:`,
+            "  ",
+          ),
+          ...shown,
+        ]
+      : [
+          `  As fitted: ${anchors.length} anchors. A rail is not held, so none has a pull of its own.`,
+        ]),
     wrap(
       `All at once: tethers, ground and friction together stand a gust of ${showGustLimit(joint.gust, system)} (${joint.state}, wind ${joint.direction}).`,
       "  ",
@@ -111,7 +121,8 @@ function kindLines(kinds: readonly KindReview[], system: System): string[] {
     const { words, allowable, reason, every, shut } = kind;
     if (allowable === null) return bullet(`${words}: not rated. ${reason ?? ""}`, "");
     const pull = rightColumn(`${force.cell(allowable)} ${force.symbol}`, 9);
-    return `  ${column(words, 38)}${pull}${column(fewest(every), 14)}${fewest(shut)}`;
+    const row = `  ${column(words, 38)}${pull}${column(fewest(every), 14)}${fewest(shut)}`;
+    return [row, ...kind.findings.map((finding) => bullet(finding))].join("\n");
   });
   const rest = kinds.length - mostKinds;
   const partly = kinds.some(({ every, shut }) => [every, shut].some((one) => one && !one.holds));

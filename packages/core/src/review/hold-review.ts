@@ -49,6 +49,8 @@ export interface JointSummary {
   readonly direction: string;
   readonly loadCase: number;
   readonly weight: string;
+  /** Load factors of wind and weight that the forces carry. */
+  readonly combination: string;
   readonly certificate: JointCertificate | null;
 }
 
@@ -83,6 +85,8 @@ export interface JointCertificate {
 /** A layout: what was set, or the fewest that hold. */
 export interface LayoutReview {
   readonly perRail: number;
+  /** Whether the anchors' pulls could be worked out: both rails are held. */
+  readonly held: boolean;
   readonly anchors: readonly AnchorRow[];
   readonly holds: boolean;
   /** Worst anchor ratio with any one anchor missing, and which; information. */
@@ -118,6 +122,8 @@ export interface KindReview {
 
 /** Ballast in place of anchors, or beside those fitted. */
 export interface BallastReview {
+  /** Beside the anchors fitted, against lifting and tipping only; else in their place. */
+  readonly beside: boolean;
   readonly words: Words;
   readonly pieces: readonly { readonly what: string; readonly perRail: number }[];
   readonly where: Words;

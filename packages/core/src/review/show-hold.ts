@@ -3,6 +3,7 @@ import { figures, show, unitOf } from "../quantity/show.ts";
 import { type Citation, gradeWords } from "../source/citation.ts";
 import { sources } from "../source/registry.ts";
 import type { AnchorRow, RungId } from "./hold-review.ts";
+import { showMeasured, speedLimit } from "./measured.ts";
 
 /** Hours an action takes, as a range; parts of an hour in minutes. */
 export function showHours({ low, high }: { readonly low: number; readonly high: number }): string {
@@ -23,12 +24,8 @@ export function showGust(speed: number, system: System): string {
 }
 
 /** A gust that something stands, in whole units: rounded down, so that no more is promised. */
-export function showGustLimit(speed: number, system: System): string {
-  if (!Number.isFinite(speed)) return speed > 0 ? "no limit" : "none";
-  const { factor, symbol } = unitOf("speed", system);
-  const inUnit = speed / factor + 1e-9;
-  return `${inUnit < 10 ? Math.floor(10 * inUnit) / 10 : Math.floor(inUnit)} ${symbol}`;
-}
+export const showGustLimit = (speed: number, system: System): string =>
+  showMeasured(speedLimit(speed), system);
 
 /** Short names of the rungs, for a drawing and for a line of text. */
 export const rungNames: Readonly<Record<RungId, string>> = {

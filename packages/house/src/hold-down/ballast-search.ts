@@ -109,6 +109,7 @@ function reviewOf(evaluation: Evaluation, mix: Mix, beside: boolean): BallastRev
   const lead: Words = [beside ? "beside the anchors: " : "instead of anchors: ", ...nameOf(mix)];
   const { spread, ends } = mix;
   return {
+    beside,
     words: [...lead, `: ${verdict(upright, all, most, beside)}`],
     pieces:
       upright === null

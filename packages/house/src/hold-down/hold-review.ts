@@ -1,9 +1,11 @@
-import { type HoldReview, type LayoutReview, measured, type Words } from "@hoopstay/core";
+import { type HoldReview, type LayoutReview, speedLimit, type Words } from "@hoopstay/core";
 import { kindReviews } from "../layout/kind-review.ts";
 import { layoutReview, passesAlone } from "../layout/layout-review.ts";
 import { groundSummary } from "../rating/ground-summary.ts";
 import { pullLog } from "../rating/pull-log.ts";
 import type { Evaluation } from "../review/evaluate.ts";
+import { checkWords } from "../review/words.ts";
+import { lowest, stateGust } from "../storm-ladder/state-gusts.ts";
 import { lowestJoint } from "../together/joint.ts";
 import { ballastReviews } from "./ballast-search.ts";
 import { towSummary } from "./tow.ts";
@@ -19,21 +21,27 @@ function unratedRemarks({ house, ratings }: Evaluation): Words[] {
   return [...reasons].map(([why, names]) => [`Not counted: ${names.join(", ")}. ${why}`]);
 }
 
-function headlineOf(fitted: LayoutReview | null, kinds: HoldReview["kinds"]): Words {
+function headlineOf(
+  evaluation: Evaluation,
+  fitted: LayoutReview | null,
+  kinds: HoldReview["kinds"],
+): Words {
   if (fitted?.holds) return ["What is fitted holds here, in every state."];
-  const lead: Words = fitted
-    ? [
-        "What is fitted does not hold the design wind here: all at once it stands a gust of ",
-        measured(fitted.joint.gust, "speed", 2),
-        ". ",
-      ]
-    : ["Nothing is fitted but its own weight. "];
+  const first = lowest(evaluation.states.map((one) => stateGust(evaluation, one, "fitted")));
+  const lead: Words =
+    fitted && first
+      ? [
+          "What is fitted does not hold the design wind here in every state: it stands a gust of ",
+          speedLimit(first.gust),
+          ` (${first.state.words}, it ${checkWords[first.check].begins}). `,
+        ]
+      : ["Nothing is fitted but its own weight. "];
   const enough = kinds.find(({ every }) => every?.holds);
   if (enough?.every)
-    return [...lead, `${enough.every.perRail} of ${enough.words} on each rail hold it.`];
+    return [...lead, `${enough.words}: ${enough.every.perRail} on each rail hold it.`];
   const ifShut = kinds.find(({ shut }) => shut?.holds);
   if (ifShut?.shut) {
-    return [...lead, `Kept shut, ${ifShut.shut.perRail} of ${ifShut.words} on each rail hold it.`];
+    return [...lead, `Kept shut, ${ifShut.words}: ${ifShut.shut.perRail} on each rail hold it.`];
   }
   return [
     ...lead,
@@ -59,7 +67,7 @@ export function holdReview(
   return {
     holds: fitted ? fitted.holds : alone,
     ground: groundSummary(site),
-    headline: headlineOf(fitted, kinds),
+    headline: headlineOf(evaluation, fitted, kinds),
     fitted,
     kinds,
     ballast: search ? ballastReviews(evaluation) : [],

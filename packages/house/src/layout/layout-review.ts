@@ -1,6 +1,7 @@
-import { type AnchorRow, type LayoutReview, measured, type Words } from "@hoopstay/core";
+import { type AnchorRow, type LayoutReview, speedLimit, type Words } from "@hoopstay/core";
 import { proofLoad, stiffnessFromTests, stiffnessWithoutTests } from "@hoopstay/ground";
 import type { WindCase } from "@hoopstay/load";
+import { pullsSideways } from "@hoopstay/stability";
 import type { FittedAnchor } from "../model/house-model.ts";
 import { type AnchorPull, anchorPulls } from "../rail-pull/anchor-pulls.ts";
 import { type RailLoadSource, type RailLoads, railLoadsOf } from "../rail-pull/rail-loads.ts";
@@ -31,6 +32,13 @@ function directionIn({ state, caseIndex }: RailLoadSource, { site }: Evaluation)
   return fromWords(state.set.table.cases[caseIndex] as WindCase, site.frontBearing);
 }
 
+/**
+ * A slanted tether is counted with all it may carry against sliding, so it is proved to that at
+ * least; an upright one to what lifting and turning ask of it.
+ */
+const proofOf = ({ pull, toward }: FittedAnchor, byRail: number): number =>
+  pullsSideways({ toward }) ? Math.max(byRail, proofLoad.evaluate(pull)) : byRail;
+
 function anchorRow(
   anchor: FittedAnchor,
   pull: AnchorPull | null,
@@ -52,7 +60,7 @@ function anchorRow(
     level: pull?.level ?? 0,
     allowable: anchor.pull,
     ratio: pull?.ratio ?? 0,
-    proof: proof ?? (pull ? proofLoad.evaluate(pull.tension) : 0),
+    proof: proofOf(anchor, proof ?? (pull ? proofLoad.evaluate(pull.tension) : 0)),
     state: pull?.governs?.state.state.words ?? "none",
     direction: pull?.governs ? directionIn(pull.governs, evaluation) : "",
   };
@@ -82,7 +90,7 @@ function slidingRemarks(evaluation: Evaluation, states: readonly EvaluatedState[
   return [
     [
       `Sliding: ${worst.state.words}, it begins at a gust of `,
-      measured(gustOf(speed), "speed", 2),
+      speedLimit(gustOf(speed)),
       ". What mends it: tethers along the ridge at both ends, tethers that lead out on both sides, shafts made fast directly, or ballast fixed on the skids.",
     ],
   ];
@@ -150,6 +158,7 @@ export function layoutReview(
   return {
     perRail: Math.max(...(["left", "right"] as const).map((side) => countOn(house.anchors, side))),
     anchors: rows,
+    held: held !== null,
     holds: fails.length === 0 && joint.holds && held !== null && held.worst <= 1,
     oneMissing: missing,
     joint,

@@ -71,6 +71,15 @@ export function anchorKindsOf(
         mend: `Add "${key}" to anchor kind ${kind.id}.`,
       });
     }
+    if (kind.tie_setback && kind.width && kind.tie_setback.value > kind.width.value) {
+      complaints.push({
+        path: [...path, "tie_setback"],
+        code: "sizes-disagree",
+        given: `${kind.tie_setback.text}, on a block ${kind.width.text} wide`,
+        expected: "a tie on the block: behind its near face by no more than its width",
+        mend: "Measure from the face toward the house.",
+      });
+    }
     const found = kindOf(kind, path, assumed, complaints);
     return missing.length > 0 ? [] : [found];
   });

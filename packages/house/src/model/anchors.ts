@@ -76,6 +76,15 @@ function kindOf(
   complaints: PathComplaint[],
 ): AnchorKind | undefined {
   const known = (input.anchor_kinds ?? []).map((kind) => kind.id);
+  if (id !== undefined && pull) {
+    complaints.push({
+      path: ["anchors", index, "kind"],
+      code: "sizes-disagree",
+      given: `kind ${id}, beside pull ${pull.text}`,
+      expected: "either the pull that is known, or the kind that the ground rates",
+      mend: "Take one of the two out.",
+    });
+  }
   if (id === undefined) {
     if (pull) return undefined;
     complaints.push({

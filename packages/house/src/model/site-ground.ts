@@ -46,9 +46,10 @@ export function siteGroundOf(
 ): SiteGround {
   const { ground } = input;
   const { soilClass, clues } = classOf(ground);
-  const wet = assumed.take(ground?.wet, true, "ground.wet", "wet", "safe side");
+  const frozen = ground?.frozen ?? false;
+  const wet = assumed.take(ground?.wet, true, "ground.wet", "wet", "safe side") || frozen;
   const bearing = bearingOf(ground, soilClass, assumed, complaints);
-  const friction = frictionOf(ground, wet, assumed);
+  const friction = frictionOf(ground, wet, frozen, assumed);
   return {
     friction: friction.value,
     frictionCitation: friction.citation,
@@ -100,7 +101,8 @@ function bearingOf(
     complaints.push({
       path: ["ground", ground?.soil_class === "5" ? "soil_class" : "bearing"],
       code: "soil-without-bearing",
-      given: "class 5",
+      given:
+        ground?.soil_class === "5" ? "class 5" : "class 5, by what was felt, probed or counted",
       expected: "an allowable bearing pressure: class 5 ground has no published one",
       mend: "Peat, organic clay and fresh fill need an engineer's value: ground.bearing.",
     });
@@ -122,6 +124,7 @@ function bearingOf(
 function frictionOf(
   ground: GroundInput | undefined,
   wet: boolean,
+  frozen: boolean,
   assumed: Assumptions,
 ): { value: number; citation: Citation } {
   if (ground?.friction) {
@@ -135,7 +138,8 @@ function frictionOf(
     "unknown",
     "low friction 0.15 is used; judgement, safe side",
   );
-  const { friction, citation } = holdingFriction(kind, wet);
+  // Frozen ground may be ice: no friction is counted on it.
+  const { friction, citation } = holdingFriction(frozen ? "ice" : kind, wet);
   return { value: friction, citation };
 }
 

@@ -1,6 +1,5 @@
-import { type HoldReview, measured, type Words } from "@hoopstay/core";
+import { type HoldReview, measured, speedLimit, type Words } from "@hoopstay/core";
 import type { Evaluation } from "../review/evaluate.ts";
-import { atMost } from "../storm-ladder/bounded-words.ts";
 import { designGust } from "../storm-ladder/layout-gust.ts";
 import type { StateGust } from "../storm-ladder/state-gusts.ts";
 import type { CardEnd, CardLayout } from "./card-layout.ts";
@@ -45,7 +44,7 @@ export function cardVerdict(
     const gust: Words =
       end.gust === 0
         ? ["does not hold even in calm air"]
-        : ["stands a gust of no more than ", atMost(end.gust)];
+        : ["stands a gust of no more than ", speedLimit(end.gust)];
     return no(
       `No go: with ${which} it does not hold against `,
       ...against(evaluation),
@@ -59,7 +58,7 @@ export function cardVerdict(
       "No go: a gust of ",
       measured(evaluation.site.speed, "speed"),
       " is coming, and loose it stands ",
-      atMost(loose.gust),
+      speedLimit(loose.gust),
       ". Move it when the wind is over.",
     );
   }
@@ -71,17 +70,17 @@ export function cardVerdict(
       ", but not the least wind load of the standard.",
     );
   }
-  if (servicesLocated === false) {
-    return no(`No go before buried pipes and cables are located; then set ${which}.`);
+  if (servicesLocated !== true) {
+    const told = servicesLocated === null ? " (services_located is not told)" : "";
+    return no(`No go before buried pipes and cables are located${told}; then set ${which}.`);
   }
   const least = end.carriesLeast ? "" : " It does not carry the standard's least wind load.";
-  const locate = servicesLocated === null ? " Have buried pipes and cables located first." : "";
   return {
     go: true,
     headline: [
       `Go: with ${which}, set and proved, it holds against `,
       ...against(evaluation),
-      `. Shut it before you unhook.${locate}${least}`,
+      `. Shut it before you unhook.${least}`,
     ],
   };
 }

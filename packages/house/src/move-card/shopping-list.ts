@@ -47,7 +47,7 @@ function linksToFindOut(house: House, hold: HoldReview): Row[] {
 }
 
 function ballast(hold: HoldReview): Row[] {
-  const holding = hold.ballast.find(({ holds }) => holds);
+  const holding = hold.ballast.find(({ holds, beside }) => holds && !beside);
   return (holding?.pieces ?? []).map(({ what, perRail }) => ({
     what,
     count: 2 * perRail,

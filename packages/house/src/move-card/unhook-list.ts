@@ -1,4 +1,4 @@
-import { type AnchorRow, type HoldReview, measured, type Words } from "@hoopstay/core";
+import { type AnchorRow, type HoldReview, measured, speedLimit, type Words } from "@hoopstay/core";
 import {
   draggingFrictionLow,
   lightAnchorPractice,
@@ -7,7 +7,6 @@ import {
 } from "@hoopstay/ground";
 import type { Evaluation } from "../review/evaluate.ts";
 import { actionGust } from "../storm-ladder/action-gust.ts";
-import { atMost } from "../storm-ladder/bounded-words.ts";
 import type { StateGust } from "../storm-ladder/state-gusts.ts";
 import { closingList } from "./closing.ts";
 
@@ -30,7 +29,7 @@ function windItem({ site }: Evaluation, loose: StateGust): Words | null {
   }
   if (!Number.isFinite(loose.gust)) return null;
   const limit: Words = [
-    atMost(actionGust.evaluate(loose.gust)),
+    speedLimit(actionGust.evaluate(loose.gust)),
     `, three quarters of what it stands loose (${loose.state.words})`,
   ];
   if (site.basis === "gust") {

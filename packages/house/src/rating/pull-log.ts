@@ -49,7 +49,9 @@ function nextSteps(kinds: readonly KindLog[], strays: readonly LoggedPull[]): Wo
   const steps: Words[] = [];
   for (const { words, rated, tests } of kinds) {
     if (!rated) {
-      steps.push([`${words}: no test counts here yet. Pull three, to failure, in wet ground.`]);
+      steps.push([
+        `${words}: no test counts here yet. Pull three, to failure, in the wettest state this ground has.`,
+      ]);
       continue;
     }
     const counted = tests.filter(({ counts }) => counts !== null).length;

@@ -50,5 +50,6 @@ function nearestNeighbour(
     .filter((other) => other !== anchor)
     .map((other) => Math.hypot(other.x - anchor.x, other.y - anchor.y));
   const nearest = Math.min(...apart);
-  return nearest < clearOf * breadth && nearest > 0 ? nearest : undefined;
+  // In one hole they share all they have: half each, as at no distance.
+  return nearest < clearOf * breadth ? Math.max(nearest, 1e-6) : undefined;
 }

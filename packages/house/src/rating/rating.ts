@@ -76,7 +76,13 @@ export function rateKind(kind: AnchorKind, site: Site, angle: number, spacing?: 
         });
   const ground = tests.rated
     ? testedHold(tests, kind, spacing)
-    : untestedHold(kind, site, angle, spacing, aside.length > 0);
+    : untestedHold(
+        kind,
+        site,
+        angle,
+        spacing,
+        aside.some(({ anchorKind }) => anchorKind === kind.id),
+      );
   return withLinks({ kind, angle, tests }, ground);
 }
 
@@ -111,16 +117,14 @@ function untestedHold(
   testedAside: boolean,
 ): GroundHold {
   if (kind.body.kind === "block") return blockHold(kind.body.block, site, angle);
-  const ofKind = site.pulls.some(
-    (test) => test.anchorKind === kind.id && test.place === site.name && test.ground !== "frozen",
-  );
   const capacity = rated(() =>
     theoryCapacity(
       kind.body as Exclude<AnchorKind["body"], { kind: "block" }>,
       site.soil,
       { fromShaft: kind.upright ? Math.PI / 2 - angle : 0, aboveGround: angle },
       {
-        testedHere: ofKind,
+        // Tests along the tether give the number themselves; others do not better the theory.
+        testedHere: false,
         ...(spacing === undefined ? {} : { spacing }),
         ...(site.frostDepth === null ? {} : { frostDepth: site.frostDepth }),
       },
@@ -179,8 +183,16 @@ function blockHold(
     const reason = "On ice or mud a block that is pulled sideways holds nothing.";
     return { ...none, allowable: null, reason, governs: "block", steps: [] };
   }
+  // On a slope the block is pulled downhill, the worst way: its own weight pulls along.
+  const slope = site.slope?.angle ?? 0;
+  const friction = site.friction - Math.tan(slope);
+  if (friction <= 0) {
+    const reason = "On this slope a block slides by itself, or nearly: it holds nothing.";
+    return { ...none, allowable: null, reason, governs: "block", steps: [] };
+  }
   // Weight is counted at 0.6 in ASD even when it was weighed.
-  const { pull, governs, trail } = pullOfBlock({ ...block, angle, friction: site.friction }, 0.6);
+  const weight = block.weight * Math.cos(slope);
+  const { pull, governs, trail } = pullOfBlock({ ...block, weight, angle, friction }, 0.6);
   return { ...none, allowable: pull, reason: null, governs: `block: ${governs}`, steps: trail };
 }
 

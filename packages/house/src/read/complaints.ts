@@ -80,7 +80,12 @@ function otherComplaint(issue: z.core.$ZodIssue, given: unknown): PathComplaint 
   if (issue.code === "invalid_value") {
     const values = issue.values.map(String);
     const near = typeof given === "string" ? nearest(given, values) : undefined;
-    const mend = near ? `Did you mean "${near}"?` : "Take one of the words listed.";
+    const quoted = typeof given === "number" && values.includes(String(given));
+    const mend = quoted
+      ? `Put it in quotes: "${given}".`
+      : near
+        ? `Did you mean "${near}"?`
+        : "Take one of the words listed.";
     return { ...base, code: "wrong-kind", expected: `one of: ${values.join(", ")}`, mend };
   }
   if (issue.code === "too_small" || issue.code === "too_big") {

@@ -11,6 +11,7 @@ export function houseComplaints(input: HouseInput): PathComplaint[] {
     ...tubeClashes(input),
     ...heavierComplaints(input),
     ...stateComplaints(input),
+    ...nameComplaints(input),
     ...reachComplaints(input),
   ];
 }
@@ -54,6 +55,23 @@ function stateComplaints({ states = [], only_these_states: only }: HouseInput): 
   if (!only || states.length > 0) return twice;
   const mend = "List the states to check, or leave only_these_states out.";
   return [{ path: ["only_these_states"], code: "key-missing", expected: "states beside it", mend }];
+}
+
+/** Anchors are told apart by their names. */
+function nameComplaints({ anchors = [] }: HouseInput): PathComplaint[] {
+  const names = anchors.map(({ name }) => name);
+  return names.flatMap((name, index) =>
+    name !== undefined && names.indexOf(name) < index
+      ? [
+          clash(
+            ["anchors", index, "name"],
+            name,
+            "a name of its own for every anchor",
+            "Rename it, or leave the name out.",
+          ),
+        ]
+      : [],
+  );
 }
 
 /** Hoops too many to be meant, and holds made fast beyond the end of the skids. */

@@ -53,6 +53,15 @@ export function resultSchema() {
       .meta({ description: "empty for cases 2 and 4: no single check feels torsion" }),
   });
 
+  const heldWeight = z.strictObject({
+    hold: z.enum(["bare", "fitted"]),
+    name: z.enum(["low", "high"]),
+    weight: z.number(),
+    x: z.number(),
+    y: z.number(),
+    z: z.number(),
+  });
+
   return z.strictObject({
     program: z.string(),
     version: z.string(),
@@ -64,16 +73,7 @@ export function resultSchema() {
     map_speed: z.number(),
     pressure: z.number().meta({ description: "K_d q_h at the map speed, Pa" }),
     factors: z.strictObject({ kz: z.number(), kzt: z.number(), kd: z.number(), ke: z.number() }),
-    weights: z.array(
-      z.strictObject({
-        hold: z.enum(["bare", "fitted"]),
-        name: z.enum(["low", "high"]),
-        weight: z.number(),
-        x: z.number(),
-        y: z.number(),
-        z: z.number(),
-      }),
-    ),
+    weights: z.array(heldWeight),
     take_off: z.array(
       z.strictObject({
         what: z.string(),
@@ -139,7 +139,15 @@ export function resultSchema() {
         ),
       }),
     ),
-    load_sets: z.array(z.strictObject({ id: z.string(), cases: z.array(windCase) })),
+    load_sets: z.array(
+      z.strictObject({
+        id: z.string(),
+        weights: z.array(heldWeight).meta({
+          description: "what is left of the low weight where a wall or the film is missing",
+        }),
+        cases: z.array(windCase),
+      }),
+    ),
     assumptions: z.array(z.strictObject({ key: z.string(), used: z.string(), why: z.string() })),
     cautions: z.array(z.string()),
     not_checked: z.array(z.string()),

@@ -181,6 +181,16 @@ export function resultOf(evaluation: Evaluation, meta: ReviewMeta, holds: boolea
     }),
     load_sets: [...letters].map(([set, letter]) => ({
       id: letter,
+      weights: set.holds.flatMap(({ id, holdings }) =>
+        holdings.map(({ weight: { name, W, x, y, z } }) => ({
+          hold: id,
+          name,
+          weight: W,
+          x,
+          y,
+          z,
+        })),
+      ),
       cases: casesOf(evaluation, set, letter),
     })),
     assumptions: [...house.assumptions, ...site.assumptions].map((one) => ({ ...one })),

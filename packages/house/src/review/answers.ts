@@ -1,11 +1,9 @@
-import { measured, type StateSummary, type Words } from "@hoopstay/core";
+import { measured, type StateSummary, speedLimit, type Words } from "@hoopstay/core";
 import type { WindCase } from "@hoopstay/load";
 import { jointOf } from "../together/joint.ts";
 import type { Evaluation } from "./evaluate.ts";
 import { governingOf } from "./summaries.ts";
 import { checkWords, comesFrom, compassFrom, type SummaryId } from "./words.ts";
-
-const gust = (speed: number) => measured(speed, "speed", 2);
 
 /** The headline: does it hold, and if not, what gives way first. */
 export function headline(
@@ -40,7 +38,7 @@ export function headline(
     "Does not hold against ",
     ...against,
     `. First to go: ${worst.words}, it ${begins} at `,
-    gust(worst.first.workingGust),
+    speedLimit(worst.first.workingGust),
     ".",
   ];
 }
@@ -66,7 +64,7 @@ function stateSentence(evaluation: Evaluation, summary: StateSummary, lead: stri
     : "";
   return [
     `${lead}${summary.words}, ${summary.holdWords}: it ${begins} at a `,
-    gust(first.workingGust),
+    speedLimit(first.workingGust),
     ` gust${from}.`,
   ];
 }
@@ -79,7 +77,7 @@ export function answers(evaluation: Evaluation, summaries: readonly StateSummary
   const bareNow = summaries.find((one) => one.now && one.hold === "bare");
   if (now) {
     const sentence = stateSentence(evaluation, now, "As it stands now, ");
-    const act: Words = [" Act before ", gust(0.75 * now.first.workingGust), "."];
+    const act: Words = [" Act before ", speedLimit(0.75 * now.first.workingGust), "."];
     list.push(Number.isFinite(now.first.workingGust) ? [...sentence, ...act] : sentence);
   }
   if (now && bareNow && held !== "bare") {

@@ -1,6 +1,9 @@
 import { type Dimension, type Quantity, readQuantity, spellingsOf } from "@hoopstay/core";
 import * as z from "zod";
 
+// A file is read once: code made for its schema would never pay.
+z.config({ jitless: true });
+
 /** What a custom complaint of a field carries to the door, where file and line are added. */
 export interface FieldComplaint {
   readonly code: string;

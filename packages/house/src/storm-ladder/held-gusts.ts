@@ -1,7 +1,6 @@
-import type { HoldReview, Words } from "@hoopstay/core";
+import { type HoldReview, speedLimit, type Words } from "@hoopstay/core";
 import type { EvaluatedState, Evaluation } from "../review/evaluate.ts";
 import { checkWords } from "../review/words.ts";
-import { atMost } from "./bounded-words.ts";
 import { layoutGust } from "./layout-gust.ts";
 import { type StateGust, stateGust } from "./state-gusts.ts";
 
@@ -27,13 +26,13 @@ export function heldGusts(
     if (limit < gust) {
       const givesWay: Words = [
         `${state.words}: in its worst state an anchor reaches what is allowed at a gust of `,
-        atMost(limit),
+        speedLimit(limit),
       ];
       return { ...found, gust: limit, byChecks: gust, givesWay };
     }
     const givesWay: Words = [
       `${state.words}, ${held.words}: it ${checkWords[check].begins} at a gust of `,
-      atMost(gust),
+      speedLimit(gust),
     ];
     return { ...found, byChecks: gust, givesWay };
   };

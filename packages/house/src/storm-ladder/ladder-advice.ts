@@ -1,6 +1,5 @@
-import { type LadderRung, measured, type Words } from "@hoopstay/core";
+import { type LadderRung, measured, speedLimit, type Words } from "@hoopstay/core";
 import type { Evaluation } from "../review/evaluate.ts";
-import { atMost } from "./bounded-words.ts";
 import type { HeldGust } from "./held-gusts.ts";
 
 const asked =
@@ -30,7 +29,7 @@ export function adviceOf(
   if (forecast === null) {
     return [
       `No forecast gust was given. ${asked} The first thing to do comes at `,
-      atMost(first.gust),
+      speedLimit(first.gust),
       `: ${inSentence(first.does)}.`,
     ];
   }
@@ -41,7 +40,7 @@ export function adviceOf(
       "A gust of ",
       gust,
       " reaches no rung: leave it as it is, and look again when the forecast changes. Next, at ",
-      atMost(first.gust),
+      speedLimit(first.gust),
       `: ${inSentence(first.does)}.`,
     ];
   }
@@ -75,6 +74,6 @@ function deeds(reached: readonly LadderRung[], closed: HeldGust): Words {
   const left = has("strip") ? "with the film off" : closed.state.words;
   return [
     `Now: ${list}. ${begin}. Leave it ${left}`,
-    ...(has("strip") ? ["."] : [": it stands a gust of ", atMost(closed.gust), "."]),
+    ...(has("strip") ? ["."] : [": it stands a gust of ", speedLimit(closed.gust), "."]),
   ];
 }

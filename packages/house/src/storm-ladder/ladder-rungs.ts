@@ -1,9 +1,14 @@
-import type { HoldReview, LadderRung, RungId, Words } from "@hoopstay/core";
+import {
+  type HoldReview,
+  type LadderRung,
+  type RungId,
+  speedLimit,
+  type Words,
+} from "@hoopstay/core";
 import { partsToClose } from "../move-card/closing.ts";
 import type { EvaluatedState, Evaluation } from "../review/evaluate.ts";
 import { checkWords } from "../review/words.ts";
 import { actionGust } from "./action-gust.ts";
-import { atMost } from "./bounded-words.ts";
 import { type HeldGust, heldGusts } from "./held-gusts.ts";
 import { rungHours } from "./rung-hours.ts";
 import { closedStateOf, hasEnds, openStatesOf, stateGust } from "./state-gusts.ts";
@@ -70,7 +75,7 @@ export function rungsOf(evaluation: Evaluation, states: LadderStates): Rung[] {
       "Look at every anchor, its head and its links; take the slack out of every tether.",
       [
         `By its own weight alone it ${checkWords[loose.check].begins} at a gust of `,
-        atMost(loose.gust),
+        speedLimit(loose.gust),
         ": from there on it hangs on its anchors; act at three quarters of it.",
       ],
     );
@@ -92,9 +97,9 @@ export function rungsOf(evaluation: Evaluation, states: LadderStates): Rung[] {
   if (stripped) {
     add("strip", closed.gust, "Strip the cover while it is still calm; never in wind.", [
       "Shut it stands a gust of ",
-      atMost(closed.gust),
+      speedLimit(closed.gust),
       ", with the film off ",
-      atMost(stripped.gust),
+      speedLimit(stripped.gust),
       ".",
     ]);
   }

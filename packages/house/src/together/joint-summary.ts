@@ -1,5 +1,5 @@
 import type { JointCertificate, JointSummary } from "@hoopstay/core";
-import { balanceOf, type Certificate, forceAt } from "@hoopstay/stability";
+import { balanceOf, type Certificate, combinations, forceAt } from "@hoopstay/stability";
 import type { Evaluation } from "../review/evaluate.ts";
 import { gustOf, speedOf } from "../review/summaries.ts";
 import { fromWords } from "../review/words.ts";
@@ -40,6 +40,7 @@ function certificateOf(
 /** The joint verdict in an owner's and a reviewer's terms, with the forces that prove it. */
 export function jointSummary(evaluation: Evaluation, result: JointResult): JointSummary {
   const state = evaluation.states.find(({ set }) => set === result.set);
+  const words = combinations.find(({ id }) => id === result.combination);
   const certificate = certificateAt(result);
   const names = evaluation.house.anchors.map(({ name }) => name);
   return {
@@ -50,6 +51,7 @@ export function jointSummary(evaluation: Evaluation, result: JointResult): Joint
     direction: fromWords(result.windCase, evaluation.site.frontBearing),
     loadCase: result.windCase.number,
     weight: result.weight,
+    combination: words?.words ?? result.combination,
     certificate: certificate && certificateOf(certificate, balanceOf(certificate), names),
   };
 }

@@ -1,6 +1,7 @@
 import {
   convert,
   figures,
+  limitFigure,
   type Measure,
   type Measured,
   plain,
@@ -68,12 +69,9 @@ export function ratio(value: number): string {
   return value > 1 ? `<b>${signed(shown)}</b>` : signed(shown);
 }
 
-/** A gust in whole numbers of the reader's unit, without the unit. */
-export function gustFigure(value: number, system: System): string {
-  if (!Number.isFinite(value)) return showLimit(value);
-  const unit = unitOf("speed", system);
-  return figures(value, unit, value / unit.factor >= 99.5 ? 3 : 2);
-}
+/** A gust that something stands, in whole numbers of the reader's unit, rounded down, no unit. */
+export const gustFigure = (value: number, system: System): string =>
+  Number.isFinite(value) ? limitFigure(value, system) : showLimit(value);
 
 /** The unit speeds are shown in. */
 export const speedUnit = (system: System): string => unitOf("speed", system).symbol;

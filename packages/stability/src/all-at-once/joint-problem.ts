@@ -40,9 +40,10 @@ export function jointProblems(
   { holdings, pressure }: CheckTerms,
   laterals?: readonly (LateralHold | null)[],
 ): JointProblem[] {
-  return holdings.map(({ terms, lines }) => ({
+  const lines = holdings[0]?.lines.map(({ line }) => line) ?? [];
+  return holdings.map(({ terms }) => ({
     terms,
-    lines: lines.map(({ line }) => line),
+    lines,
     pressure,
     ...(laterals ? { laterals } : {}),
   }));
