@@ -42,12 +42,44 @@ function tablesOf(evaluation: Evaluation, set: LoadSet): readonly [CaseTable, Ca
   return made;
 }
 
+/** What is known of a load set in one hold and combination: its result, or a bound it is not below. */
+interface Known {
+  result: JointResult | null;
+  atLeast: number;
+}
+const known = new WeakMap<LoadSet, Map<string, Known>>();
+
+function knownOf(set: LoadSet, hold: HoldId, combination: CombinationId): Known {
+  const all = known.get(set) ?? new Map<string, Known>();
+  known.set(set, all);
+  const key = `${hold} ${combination}`;
+  const one = all.get(key) ?? { result: null, atLeast: Number.NEGATIVE_INFINITY };
+  all.set(key, one);
+  return one;
+}
+
 /**
  * The lowest wind factor of a load set over all cases 1 to 4, both weights.
  *
  * @param below only a factor below this is asked for; null where there is none
  */
 export function jointBelow(
+  evaluation: Evaluation,
+  set: LoadSet,
+  hold: HoldId,
+  combination: CombinationId,
+  below: number,
+): JointResult | null {
+  const found = knownOf(set, hold, combination);
+  if (!found.result && found.atLeast < below) {
+    found.result = worked(evaluation, set, hold, combination, below);
+    if (!found.result) found.atLeast = below;
+  }
+  const { result } = found;
+  return result && (result.factor < below || below === Number.POSITIVE_INFINITY) ? result : null;
+}
+
+function worked(
   evaluation: Evaluation,
   set: LoadSet,
   holdId: HoldId,
@@ -80,22 +112,15 @@ export function jointBelow(
   };
 }
 
-const known = new WeakMap<LoadSet, Map<string, JointResult>>();
-
-/** The joint result of a load set as it is held, worked out when it is first asked for. */
+/** The joint result of a load set as it is held. */
 export function jointOf(
   evaluation: Evaluation,
   set: LoadSet,
   hold: HoldId,
   combination: CombinationId,
 ): JointResult {
-  const results = known.get(set) ?? new Map<string, JointResult>();
-  known.set(set, results);
-  const key = `${hold} ${combination}`;
-  const result =
-    results.get(key) ?? jointBelow(evaluation, set, hold, combination, Number.POSITIVE_INFINITY);
+  const result = jointBelow(evaluation, set, hold, combination, Number.POSITIVE_INFINITY);
   if (!result) throw new Error("a load set without load cases");
-  results.set(key, result);
   return result;
 }
 
@@ -116,7 +141,12 @@ export function lowestJoint(
   hold: HoldId,
   combination: CombinationId,
 ): JointResult {
-  const [first, ...others] = new Set(states.map(({ set }) => set));
+  // Sets of which a factor is known come first: the others then have less to prove.
+  const guess = (set: LoadSet): number =>
+    knownOf(set, hold, combination).result?.factor ??
+    singleFactor(evaluation, set, hold, combination);
+  const sets = [...new Set(states.map(({ set }) => set))].sort((a, b) => guess(a) - guess(b));
+  const [first, ...others] = sets;
   if (!first) throw new Error("no state");
   let worst = jointOf(evaluation, first, hold, combination);
   for (const set of others) {
