@@ -1,6 +1,16 @@
-import { type EvaluatedState, evaluate, jointOf, liftingRows } from "@hoopstay/house";
+import { type EvaluatedState, evaluate, jointOf, jointOfCases, liftingRows } from "@hoopstay/house";
 import { type CaseTable, torsionCases } from "@hoopstay/load";
-import { balanceOf, certificateOf, jointProblems, worstJoint } from "@hoopstay/stability";
+import {
+  balanceOf,
+  certificateOf,
+  cornerSets,
+  jointFactor,
+  jointProblems,
+  jointSystem,
+  slopesOf,
+  windOf,
+  worstJoint,
+} from "@hoopstay/stability";
 import { describe, expect, test } from "vitest";
 import { level, sloping } from "./example-house.ts";
 
@@ -27,6 +37,27 @@ describe.each([
         for (const table of tables) {
           expect(liftingRows(table, lines).count).toBeLessThanOrEqual(table.count);
         }
+      }
+    }
+  });
+
+  test("the factor of every case, the lowest of them the set's; some by the solver alone", () => {
+    for (const set of setsOf(evaluation.states)) {
+      const [single, torsion] = jointOfCases(evaluation, set, "fitted", "ASD");
+      const lowest = Math.min(...single, ...torsion);
+      expect(lowest / jointOf(evaluation, set, "fitted", "ASD").factor).toBeCloseTo(1, 9);
+      const hold = set.holds.find(({ id }) => id === "fitted");
+      const problems = hold ? jointProblems(hold.terms.ASD) : [];
+      for (let row = 0; row < set.table.count; row += 13) {
+        const found = problems.flatMap((problem) => {
+          const wind = windOf(problem, set.table, row);
+          return cornerSets(problem.lines).flatMap((corners) =>
+            slopesOf(problem, wind[0] ?? 0, wind[1] ?? 0).map((slope) =>
+              jointFactor(jointSystem(problem, corners), { wind, slope }),
+            ),
+          );
+        });
+        expect((single[row] ?? Number.NaN) / Math.min(...found)).toBeCloseTo(1, 7);
       }
     }
   });

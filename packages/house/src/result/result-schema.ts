@@ -51,6 +51,16 @@ export function resultSchema() {
     held: z
       .array(held)
       .meta({ description: "empty for cases 2 and 4: no single check feels torsion" }),
+    together: z
+      .strictObject({
+        hold: z.enum(["bare", "fitted"]),
+        combination: z.enum(["ASD", "LRFD"]),
+        factor: z.number().nullable(),
+      })
+      .meta({
+        description:
+          "all tethers, ground pushes and friction at once, as held and in the chosen combination: largest share of this wind in balance; null: no limit",
+      }),
   });
 
   const heldWeight = z.strictObject({

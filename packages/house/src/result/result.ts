@@ -14,7 +14,7 @@ import { leastOutcomes } from "../review/least-check.ts";
 import type { ReviewMeta } from "../review/make-review.ts";
 import { caseId, governingOf, gustOf, setLetters, speedOf } from "../review/summaries.ts";
 import { directionCode, setOf } from "../review/words.ts";
-import { jointOf } from "../together/joint.ts";
+import { jointOf, jointOfCases } from "../together/joint.ts";
 import type { Result } from "./result-schema.ts";
 
 type CheckResult = Result["load_sets"][number]["cases"][number]["held"][number]["checks"][number];
@@ -47,6 +47,7 @@ function caseResult(
   index: number,
   id: string,
   held: CaseResult["held"],
+  together: CaseResult["together"],
 ): CaseResult {
   const windCase = table.cases[index] as WindCase;
   const [fx, fy, fz, mx, my, mz, bare] = Array.from(
@@ -64,11 +65,18 @@ function caseResult(
     twist: windCase.twist,
     components: { fx, fy, fz, mx, my, mz, fx_without_arch: bare },
     held,
+    together,
   };
 }
 
 function casesOf(evaluation: Evaluation, set: LoadSet, letter: string): CaseResult[] {
-  const { shell } = evaluation;
+  const { shell, site } = evaluation;
+  const hold = set.holds.at(-1)?.id ?? "bare";
+  const { combination } = site;
+  const [factors, twistedFactors] = jointOfCases(evaluation, set, hold, combination);
+  const together = (factor: number | undefined): CaseResult["together"] => {
+    return { hold, combination, factor: finite(factor ?? Number.POSITIVE_INFINITY) };
+  };
   const single = set.table.cases.map((_, index) => {
     const held = set.holds.flatMap(({ id, terms }) =>
       combinations.map((combination) => {
@@ -82,12 +90,26 @@ function casesOf(evaluation: Evaluation, set: LoadSet, letter: string): CaseResu
         return { hold: id, combination: combination.id, checks };
       }),
     );
-    return caseResult(evaluation, set.table, index, caseId(letter, index), held);
+    return caseResult(
+      evaluation,
+      set.table,
+      index,
+      caseId(letter, index),
+      held,
+      together(factors[index]),
+    );
   });
   const sizes = { across: shell.L, along: shell.b };
   const twisted = torsionCases(set.surfaces, set.insideCoefficients, sizes);
   const torsion = twisted.cases.map((_, index) =>
-    caseResult(evaluation, twisted, index, `${caseId(letter, index)}T`, []),
+    caseResult(
+      evaluation,
+      twisted,
+      index,
+      `${caseId(letter, index)}T`,
+      [],
+      together(twistedFactors[index]),
+    ),
   );
   return [...single, ...torsion];
 }

@@ -4,6 +4,7 @@ import {
   type CombinationId,
   certificateOf,
   checkIds,
+  jointOfEachCase,
   jointProblems,
   type LateralHold,
   type WorstJoint,
@@ -122,6 +123,22 @@ export function jointOf(
   const result = jointBelow(evaluation, set, hold, combination, Number.POSITIVE_INFINITY);
   if (!result) throw new Error("a load set without load cases");
   return result;
+}
+
+/** The factor of every case of a load set: cases 1 and 3, then those with torsion. */
+export function jointOfCases(
+  evaluation: Evaluation,
+  set: LoadSet,
+  holdId: HoldId,
+  combination: CombinationId,
+): readonly [readonly number[], readonly number[]] {
+  const hold = set.holds.find(({ id }) => id === holdId);
+  if (!hold) throw new Error(`nothing holds the house ${holdId}`);
+  const laterals = holdId === "bare" ? undefined : lateralsOf(evaluation);
+  const both = tablesOf(evaluation, set);
+  const problems = jointProblems(hold.terms[combination], laterals);
+  const [single, torsion] = jointOfEachCase(problems.map((problem) => ({ problem, tables: both })));
+  return [single ?? [], torsion ?? []];
 }
 
 /** Side pulls that shafts take, by anchor; none where no tether is made fast to its shaft. */

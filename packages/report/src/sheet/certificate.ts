@@ -1,4 +1,4 @@
-import type { JointCertificate, System } from "@hoopstay/core";
+import type { JointCertificate, JointSummary, System } from "@hoopstay/core";
 import { typed } from "../html/escape.ts";
 import { numbers, table, words } from "../html/table.ts";
 import { columnUnit } from "../value/reader.ts";
@@ -13,6 +13,7 @@ const headings = sums.map((name) => ({
 export function certificateTable(
   label: string,
   { wind, weight, tethers, corners, left }: JointCertificate,
+  { factor, combination }: JointSummary,
   system: System,
 ): string {
   const named = [...tethers, ...corners];
@@ -47,8 +48,8 @@ export function certificateTable(
   ];
   return table(
     label,
-    `Proof: with these forces the house stands. Each of the six columns adds up to nothing but the
-rounding in the last row. Forces in ${force.symbol}, moments in ${moment.symbol} about the middle of the house on the
+    `Forces in balance at ${factor.toFixed(4)} of the design wind; no more can be balanced. Wind and weight carry the
+factors of ${typed(combination)}. Each of the six columns adds up to nothing but the rounding in the last row. Forces in ${force.symbol}, moments in ${moment.symbol} about the middle of the house on the
 ground, places in ${place.symbol}; x to the right, y to the front, z up.`,
     [words("Force"), numbers("x"), numbers("y"), ...headings],
     [

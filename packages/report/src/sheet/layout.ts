@@ -41,7 +41,7 @@ export function layoutMarkup(
   return `<div class="layout">${list(said)}
 ${anchors.length === 0 ? "<p>No anchors.</p>" : anchorsTable(name, anchors, system)}
 ${anchors.length === 0 ? "" : anchorPlan(id, `Plan: ${name}`, anchors, drawings, system)}
-${joint.certificate === null ? "" : certificateTable(`Forces in balance: ${name}`, joint.certificate, system)}</div>`;
+${joint.certificate === null ? "" : certificateTable(`Forces in balance: ${name}`, joint.certificate, joint, system)}</div>`;
 
   function jointWords({ factor, gust, state, direction, loadCase, weight }: JointSummary): string {
     return `all tethers, ground and friction at once stand ${text(ratioShare(factor))} of the design

@@ -14,4 +14,4 @@ export {
 export { forceAt, type JointSystem, jointSystem } from "./joint-system.ts";
 export { separationAt } from "./separation.ts";
 export { SolverFault } from "./solver-fault.ts";
-export { type WorstJoint, worstJoint } from "./worst-joint.ts";
+export { jointOfEachCase, type WorstJoint, worstJoint } from "./worst-joint.ts";

@@ -60,6 +60,28 @@ export function worstJoint(
   return { ...worst, factor };
 }
 
+/**
+ * The wind factor of every case, by table and row: the lowest over the weights. The same walk as for
+ * the worst case, without the solver's second opinion on each.
+ */
+export function jointOfEachCase(works: readonly JointWork[]): number[][] {
+  const found = (works[0]?.tables ?? []).map(({ count }) =>
+    new Array<number>(count).fill(Number.POSITIVE_INFINITY),
+  );
+  for (const { pool, table, cases } of placesOf(works)) {
+    const { problem } = pool.system;
+    const factors = found[table] as number[];
+    for (let row = 0; row < cases.count; row += 1) {
+      const wind = windOf(problem, cases, row);
+      for (const slope of slopesOf(problem, wind[0] as number, wind[1] as number)) {
+        const factor = factorBelow(pool, { wind, slope }, Number.POSITIVE_INFINITY);
+        factors[row] = Math.min(factors[row] as number, factor);
+      }
+    }
+  }
+  return found;
+}
+
 function placesOf(works: readonly JointWork[]): Place[] {
   const pools = new Map<JointProblem, Pool[]>();
   return works.flatMap((each, work) => {
