@@ -1,5 +1,6 @@
 import { evaluate, type House, holdReview, rateKind, type Site } from "@hoopstay/house";
 import { describe, expect, test } from "vitest";
+import { readHouse, readSite } from "./card-sample.ts";
 import { level, sloping } from "./example-house.ts";
 
 const pound = 4.4482216152605;
@@ -118,4 +119,23 @@ test("a site with no ground information says what to find out and how, and stays
   const open = ground.findOut.flat().join(" ");
   expect(open).toContain("pull_tests");
   expect(open).toContain("ground.feel");
+});
+
+test("frozen ground counts no friction, and is rated as wet", () => {
+  const change = { ground: { kind: "sand", wet: "no", frozen: "yes", soil_class: "4A" } };
+  const site = readSite("hill-top", change);
+  expect(site.friction).toBe(0);
+  expect(site.wet).toBe(true);
+});
+
+test("a water container counts by its fill, or nothing if it could be gone", () => {
+  const water = { volume: "275 gal", fill: "80 %", closed: "yes", level_seen: "yes" };
+  const tank = (may_flood_or_drain: string) => {
+    const at = { along: "0 ft" };
+    const ballast = [{ what: "tank", at, fixed: "yes", water: { ...water, may_flood_or_drain } }];
+    return readHouse("harrow-brook", { ballast }).ballast[0]?.weight ?? Number.NaN;
+  };
+  // 62.4 pcf: 275 gal are 36.76 ft3 and 2294 lb; 80 % of it is 1835 lb.
+  expect(tank("no") / pound).toBeCloseTo(0.8 * 62.4 * ((275 * 231) / 1728), 6);
+  expect(tank("yes")).toBe(0);
 });

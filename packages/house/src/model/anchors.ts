@@ -1,4 +1,5 @@
-import type { PathComplaint } from "../read/complaints.ts";
+import { countedWater } from "@hoopstay/ground";
+import type { Path, PathComplaint } from "../read/complaints.ts";
 import { nearest } from "../read/nearest.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
 import type { AnchorKind } from "./anchor-kinds.ts";
@@ -108,11 +109,39 @@ function kindOf(
   return kinds.find((kind) => kind.id === id);
 }
 
+type Water = NonNullable<NonNullable<HouseInput["ballast"]>[number]["water"]>;
+
+/** A weight as entered, or what counts of a water container: nothing if it could be gone. */
+function ballastWeight(
+  weight: number | undefined,
+  water: Water | undefined,
+  path: Path,
+  complaints: PathComplaint[],
+): number {
+  if ((weight === undefined) === (water === undefined)) {
+    complaints.push({
+      path: [...path, "weight"],
+      code: weight === undefined ? "key-missing" : "sizes-disagree",
+      expected: "either weight, or water (a container by its fill)",
+      mend: "Give the least it can weigh.",
+    });
+    return 0;
+  }
+  if (!water) return weight ?? 0;
+  return countedWater({
+    volume: water.volume.value,
+    fill: water.fill.value,
+    closed: water.closed,
+    levelRecorded: water.level_seen,
+    floodOrDrain: water.may_flood_or_drain,
+  }).weight;
+}
+
 /** Ballast as entered. Loose ballast stays in the list and counts nothing. */
-export function ballastOf(input: HouseInput): Ballast[] {
-  return (input.ballast ?? []).map(({ what, weight, at, fixed }) => ({
+export function ballastOf(input: HouseInput, complaints: PathComplaint[]): Ballast[] {
+  return (input.ballast ?? []).map(({ what, weight, water, at, fixed }, index) => ({
     what,
-    weight: weight.value,
+    weight: ballastWeight(weight?.value, water, ["ballast", index], complaints),
     fixed,
     x: at.across?.value ?? 0,
     y: at.along?.value ?? 0,

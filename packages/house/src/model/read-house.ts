@@ -48,6 +48,7 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
   const anchorKinds = anchorKindsOf(input, assumed, complaints);
   const anchors = anchorsOf(input, input.hoops.span.value, anchorKinds, assumed, complaints);
   const obstacles = obstaclesOf(input, complaints);
+  const ballast = ballastOf(input, complaints);
   if (!hoopTube || !railTube || !shape) return undefined;
   const rail = railOf(input, railTube, shape.lines.length, assumed);
   const shell = shellOf(shape.lines);
@@ -104,7 +105,7 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
     anchors,
     tractor: tractorOf(input, complaints),
     fillings: fillingsOf(input),
-    ballast: ballastOf(input),
+    ballast,
     measured: measuredOf(input),
     assumptions: assumed.list,
     findings: shape.findings,

@@ -6,6 +6,8 @@ const byName: readonly (readonly [RegExp, Measure])[] = [
   [/on_driven_wheels$/, "force"],
   [/speed$/, "speed"],
   [/(bearing|\.yield|shear_strength)$/, "pressure"],
+  [/water\.volume$/, "volume"],
+  [/water\.fill$/, "ratio"],
   [/unit_weight$/, "unit-weight"],
   [/(\.area$|plate_area$|openings\.)/, "area"],
   [/(angle|drag_slope)$/, "angle"],

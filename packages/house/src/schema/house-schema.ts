@@ -119,7 +119,17 @@ const anchor = keys({
 
 const ballast = keys({
   what: words("blocks, barrels"),
-  weight: quantity("force", "weight, at the lowest it can be"),
+  weight: quantity("force", "weight, at the lowest it can be").optional(),
+  water: keys(
+    {
+      volume: quantity("volume", "of the full container"),
+      fill: quantity("fraction", "how full it was found", "not-negative"),
+      closed: yes("keeps its water when it is tilted"),
+      level_seen: yes("the level was looked at and written down"),
+      may_flood_or_drain: yes("the ground can flood, or a leak or animals drain it"),
+    },
+    "a water container in place of a weight; it counts by its fill",
+  ).optional(),
   at: place("middle of it"),
   fixed: yes("made fast on the skids; loose ballast counts nothing"),
 });
