@@ -3,6 +3,7 @@ import type { Path, PathComplaint } from "../read/complaints.ts";
 import type { AnchorKindInput, leads } from "../schema/anchor-kind.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
 import type { Assumptions } from "./assumption.ts";
+import { commonKinds } from "./common-kinds.ts";
 
 type Lead = (typeof leads)[number];
 
@@ -49,8 +50,14 @@ export function anchorKindsOf(
   assumed: Assumptions,
   complaints: PathComplaint[],
 ): AnchorKind[] {
-  const ids = (input.anchor_kinds ?? []).map(({ id }) => id);
-  return (input.anchor_kinds ?? []).flatMap((kind, index) => {
+  if (!input.anchor_kinds) {
+    const used = commonKinds.map(({ words }) => words).join("; ");
+    const why = "none listed: common kinds are looked at for the count; none is taken as fitted";
+    assumed.list.push({ key: "anchor_kinds", used, why });
+    return [...commonKinds];
+  }
+  const ids = input.anchor_kinds.map(({ id }) => id);
+  return input.anchor_kinds.flatMap((kind, index) => {
     const path = ["anchor_kinds", index];
     if (ids.indexOf(kind.id) < index) {
       const expected = "an id of its own for every kind";
