@@ -122,6 +122,7 @@ export function layout(
     perRail: anchors.length / 2,
     anchors,
     held: true,
+    carriesLeast: true,
     holds,
     oneMissing: null,
     joint: {

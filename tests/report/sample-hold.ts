@@ -77,6 +77,7 @@ export const sampleLayout = (perRail: number, proved = false): LayoutReview => (
   perRail,
   anchors: sampleAnchors(perRail),
   held: true,
+  carriesLeast: true,
   holds: false,
   oneMissing: { ratio: 1.31, name: "L1" },
   joint: joint(proved),

@@ -87,6 +87,8 @@ export interface LayoutReview {
   readonly perRail: number;
   /** Whether the anchors' pulls could be worked out: both rails are held. */
   readonly held: boolean;
+  /** The standard's least wind load, a check of its own. */
+  readonly carriesLeast: boolean;
   readonly anchors: readonly AnchorRow[];
   readonly holds: boolean;
   /** Worst anchor ratio with any one anchor missing, and which; information. */

@@ -61,7 +61,7 @@ export function reviewTow(job: TowJob): TowReview {
   const available = tractor && pullOf(tractor, slope, chapter);
   const loads = job.loads.map((load) => pullsOf(load, job, available, chapter));
   const least = Math.min(draggingFrictionLow.value, holdingFriction);
-  const runsByItself = slope >= Math.atan(least);
+  const runsByItself = slope > 0 && slope >= Math.atan(least);
   return { loads, available, runsByItself, trail: chapter.steps };
 }
 

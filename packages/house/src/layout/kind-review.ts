@@ -1,5 +1,5 @@
 import { type KindReview, measured, type Words } from "@hoopstay/core";
-import type { AnchorKind } from "../model/anchor-kinds.ts";
+import type { AnchorKind } from "../model/anchor-kind.ts";
 import { basisWords, type Rating, rateKind } from "../rating/rating.ts";
 import type { Evaluation } from "../review/evaluate.ts";
 import { checkWords } from "../review/words.ts";
@@ -85,10 +85,10 @@ export function kindReviews(evaluation: Evaluation, search: boolean): KindReview
   const searched = search && rated.length > 0;
   const inEvery = searched ? countSearch(evaluation, rated).kinds : [];
   const inShut = searched ? countSearch(evaluation, rated, shut).kinds : [];
-  const layoutOf = (results: readonly KindResult[], id: string, states: readonly string[]) => {
-    const found = results.find(({ kind }) => kind.id === id);
+  const layoutOf = (results: readonly KindResult[], rating: Rating, states: readonly string[]) => {
+    const found = results.find(({ kind }) => kind.id === rating.kind.id);
     return found?.outcome === "offered"
-      ? offeredLayout(evaluation, found, states, offerRemarks(found))
+      ? offeredLayout(evaluation, found, rating, states, offerRemarks(found))
       : null;
   };
   return ratings.map((rating): KindReview => {
@@ -108,8 +108,8 @@ export function kindReviews(evaluation: Evaluation, search: boolean): KindReview
         angle >= upright
           ? "straight down"
           : { out: "out", in: "in", front: "to the front", back: "to the back" }[kind.lead],
-      every: layoutOf(inEvery, kind.id, every),
-      shut: layoutOf(inShut, kind.id, shut),
+      every: layoutOf(inEvery, rating, every),
+      shut: layoutOf(inShut, rating, shut),
       short: result ? shortWords(result) : null,
     };
   });

@@ -1,18 +1,19 @@
 import { type AnchorRow, type LayoutReview, speedLimit, type Words } from "@hoopstay/core";
 import { proofLoad, stiffnessFromTests, stiffnessWithoutTests } from "@hoopstay/ground";
 import type { WindCase } from "@hoopstay/load";
-import { pullsSideways } from "@hoopstay/stability";
+import { type CombinationId, pullsSideways } from "@hoopstay/stability";
 import type { FittedAnchor } from "../model/house-model.ts";
 import { type AnchorPull, anchorPulls } from "../rail-pull/anchor-pulls.ts";
 import { type RailLoadSource, type RailLoads, railLoadsOf } from "../rail-pull/rail-loads.ts";
 import type { Rating } from "../rating/rating.ts";
 import type { EvaluatedState, Evaluation } from "../review/evaluate.ts";
 import type { HoldId } from "../review/hold.ts";
+import { leastOutcomes } from "../review/least-check.ts";
 import { governingOf, gustOf, speedOf } from "../review/summaries.ts";
 import { checkWords, fromWords } from "../review/words.ts";
 import { lowestJoint } from "../together/joint.ts";
 import { jointSummary } from "../together/joint-summary.ts";
-import { anchorsOnRails } from "./layout.ts";
+import { anchorsOnRails, type RailAnchor } from "./layout.ts";
 import { type OneMissing, oneMissing } from "./one-missing.ts";
 
 /** Stiffness along the tether, N/m; a pull that was given counts as untested. */
@@ -20,6 +21,14 @@ export const stiffnessOf = (rating: Rating | null, allowable: number): number =>
   rating?.tested
     ? stiffnessFromTests.evaluate(rating.tested)
     : stiffnessWithoutTests.evaluate(allowable);
+
+/** The anchors on the rails that count, with their stiffness. */
+export function countedOnRails({ house, ratings }: Evaluation): RailAnchor[] {
+  const counted = house.anchors.filter(({ pull }) => pull > 0);
+  return anchorsOnRails({ ...house, anchors: counted }, (anchor) =>
+    stiffnessOf(ratings[house.anchors.indexOf(anchor)] ?? null, anchor.pull),
+  );
+}
 
 const leadWords = ([x, y, z]: FittedAnchor["toward"], side: FittedAnchor["side"]): string => {
   if (z <= -1 + 1e-9) return "straight down";
@@ -60,7 +69,7 @@ function anchorRow(
     level: pull?.level ?? 0,
     allowable: anchor.pull,
     ratio: pull?.ratio ?? 0,
-    proof: proofOf(anchor, proof ?? (pull ? proofLoad.evaluate(pull.tension) : 0)),
+    proof: proofOf(anchor, proof ?? proofLoad.evaluate(pull?.tension ?? anchor.pull)),
     state: pull?.governs?.state.state.words ?? "none",
     direction: pull?.governs ? directionIn(pull.governs, evaluation) : "",
   };
@@ -78,20 +87,19 @@ function worstMissing(missing: readonly OneMissing[]): LayoutReview["oneMissing"
 
 /** Whether a state passes every single check, and where it first slides. */
 function slidingRemarks(evaluation: Evaluation, states: readonly EvaluatedState[]): Words[] {
-  const { combination, mapSpeed } = evaluation.site;
-  const slides = states.map(({ state, set }) => {
-    const slide = governingOf(set, "fitted", "ASD").find(({ check }) => check === "slide");
-    return { state, limit: slide?.byLimit.limit ?? Number.POSITIVE_INFINITY };
-  });
+  const { combination } = evaluation.site;
+  const limitOf = ({ set }: EvaluatedState, method: CombinationId): number =>
+    governingOf(set, "fitted", method).find(({ check }) => check === "slide")?.byLimit.limit ??
+    Number.POSITIVE_INFINITY;
+  if (states.every((one) => limitOf(one, combination) >= evaluation.pressure)) return [];
+  const slides = states.map((one) => ({ state: one.state, limit: limitOf(one, "ASD") }));
   const worst = slides.reduce((a, b) => (b.limit < a.limit ? b : a));
   const speed = speedOf(evaluation, worst.limit);
-  const slack = combination === "ASD" ? 1 : 0.95;
-  if (speed * slack >= mapSpeed) return [];
   return [
     [
       `Sliding: ${worst.state.words}, it begins at a gust of `,
       speedLimit(gustOf(speed)),
-      ". What mends it: tethers along the ridge at both ends, tethers that lead out on both sides, shafts made fast directly, or ballast fixed on the skids.",
+      ". What mends it: tethers along the ridge at both ends, tethers that lead out on both sides, or ballast fixed on the skids.",
     ],
   ];
 }
@@ -102,6 +110,18 @@ export const passesAlone = (
   states: readonly EvaluatedState[],
   hold: HoldId,
 ): boolean => failing(evaluation, states, hold).length === 0;
+
+/** The checks that fail under the least load of the standard. */
+export function failingLeast(
+  { site }: Evaluation,
+  states: readonly EvaluatedState[],
+  hold: HoldId,
+): string[] {
+  const failing = states.flatMap(({ set }) =>
+    leastOutcomes(set.least, hold, site.combination).filter(({ outcome }) => outcome.ratio > 1),
+  );
+  return [...new Set(failing.map(({ check }) => checkWords[check].verb))];
+}
 
 /** The single checks that a layout fails in some states, in an owner's words. */
 function failing(
@@ -133,15 +153,12 @@ export function layoutReview(
   proofs: ReadonlyMap<string, number>,
   said: readonly Words[],
 ): LayoutReview {
-  const { house, site, ratings } = evaluation;
+  const { house, site } = evaluation;
   const result = lowestJoint(evaluation, states, "fitted", site.combination);
   const joint = jointSummary(evaluation, result);
-  const rated = house.anchors.filter(({ pull }) => pull > 0);
-  const stiffness = (anchor: FittedAnchor): number =>
-    stiffnessOf(ratings[house.anchors.indexOf(anchor)] ?? null, anchor.pull);
   const ids = states.map(({ state }) => state.id);
   const loads: RailLoads = railLoadsOf(evaluation, ids);
-  const onRails = anchorsOnRails({ ...house, anchors: rated }, stiffness);
+  const onRails = countedOnRails(evaluation);
   const pulls = onRails.length > 0 ? anchorPulls(loads, onRails) : null;
   const held = pulls?.outcome === "held" ? pulls : null;
   const rows = house.anchors.map((anchor): AnchorRow => {
@@ -153,12 +170,17 @@ export function layoutReview(
   if (pulls && pulls.outcome !== "held") {
     remarks.unshift([`The ${pulls.side} rail is not held: ${notHeldWords[pulls.outcome]}.`]);
   }
+  const least = failingLeast(evaluation, states, "fitted");
+  if (least.length > 0) {
+    remarks.unshift([`The standard's least load is not carried: it would ${least.join(", ")}.`]);
+  }
   if (fails.length > 0) remarks.unshift([`Single checks that fail: ${fails.join(", ")}.`]);
   const missing = held ? worstMissing(oneMissing(loads, onRails)) : null;
   return {
     perRail: Math.max(...(["left", "right"] as const).map((side) => countOn(house.anchors, side))),
     anchors: rows,
     held: held !== null,
+    carriesLeast: least.length === 0,
     holds: fails.length === 0 && joint.holds && held !== null && held.worst <= 1,
     oneMissing: missing,
     joint,

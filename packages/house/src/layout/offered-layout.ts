@@ -1,5 +1,6 @@
 import type { LayoutReview, Words } from "@hoopstay/core";
 import type { FittedAnchor } from "../model/house-model.ts";
+import type { Rating } from "../rating/rating.ts";
 import { type Evaluation, evaluate } from "../review/evaluate.ts";
 import { lowestJoint } from "../together/joint.ts";
 import type { Offer } from "./count-search.ts";
@@ -35,6 +36,7 @@ interface Planned {
 function plannedLayout(
   { house, site }: Evaluation,
   offer: Offer,
+  rating: Rating,
   states: readonly string[],
 ): Planned {
   const { kind, count, inset } = offer;
@@ -42,8 +44,10 @@ function plannedLayout(
   const { most } = countsAt(house.rail, inset, kind.leastSpacing);
   const last = slanted ? Math.min(most, count + mostMore) : count;
   const planOf = (each: number): Evaluation => {
-    const anchors = fittedAnchors(anchorsAt(kind, equalPlaces(house.rail, each, inset)), house);
-    return evaluate({ ...house, anchors: slanted ? endsAlongRidge(anchors) : anchors }, site);
+    const straight = fittedAnchors(anchorsAt(kind, equalPlaces(house.rail, each, inset)), house);
+    const anchors = slanted ? endsAlongRidge(straight) : straight;
+    const planned = evaluate({ ...house, anchors }, site);
+    return { ...planned, ratings: anchors.map(() => rating) };
   };
   let first: Planned | undefined;
   for (let each = count; each <= last; each += 1) {
@@ -66,10 +70,11 @@ function plannedLayout(
 export function offeredLayout(
   given: Evaluation,
   offer: Offer,
+  rating: Rating,
   states: readonly string[],
   remarks: readonly Words[],
 ): LayoutReview {
-  const { evaluation, count, whole } = plannedLayout(given, offer, states);
+  const { evaluation, count, whole } = plannedLayout(given, offer, rating, states);
   const asked = evaluation.states.filter(({ state }) => states.includes(state.id));
   const said: Words[] = [...remarks];
   if (count > offer.count) {

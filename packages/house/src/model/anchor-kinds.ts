@@ -1,36 +1,10 @@
-import type { Anchor, Link, LinkId, Shaft, Stabiliser } from "@hoopstay/ground";
+import type { Link, LinkId, Shaft, Stabiliser } from "@hoopstay/ground";
 import type { Path, PathComplaint } from "../read/complaints.ts";
-import type { AnchorKindInput, leads } from "../schema/anchor-kind.ts";
+import type { AnchorKindInput } from "../schema/anchor-kind.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
+import type { AnchorKind } from "./anchor-kind.ts";
 import type { Assumptions } from "./assumption.ts";
 import { commonKinds } from "./common-kinds.ts";
-
-type Lead = (typeof leads)[number];
-
-/** A block that stands by the house, tied to it. N and m. */
-interface BlockSizes {
-  readonly weight: number;
-  readonly width: number;
-  readonly tieHeight: number;
-  readonly tieSetback: number;
-}
-
-/** A kind of anchor in SI; what it holds is worked out with the ground. */
-export interface AnchorKind {
-  readonly id: string;
-  readonly words: string;
-  readonly body: Anchor | { readonly kind: "block"; readonly block: BlockSizes };
-  /** Shaft upright, or set in line with the tether. */
-  readonly upright: boolean;
-  /** Made fast to the shaft itself: it may carry a sideways pull of its own. */
-  readonly direct: boolean;
-  readonly links: Readonly<Partial<Record<LinkId, Link>>>;
-  readonly angle: number;
-  readonly lead: Lead;
-  readonly knownScatter: number | null;
-  /** Widest plate, m: neighbours stand five of them apart. */
-  readonly breadth: number | null;
-}
 
 type Needed = "plates" | "shaft" | "plate_area" | "depth" | "set" | "body" | "face" | "length";
 
@@ -76,6 +50,15 @@ export function anchorKindsOf(
         code: "key-missing",
         expected: `the key "${key}" of a ${kind.form}`,
         mend: `Add "${key}" to anchor kind ${kind.id}.`,
+      });
+    }
+    if (kind.shaft?.wall && 2 * kind.shaft.wall.value >= kind.shaft.diameter.value) {
+      complaints.push({
+        path: [...path, "shaft", "wall"],
+        code: "sizes-disagree",
+        given: `${kind.shaft.wall.text}, in a shaft of ${kind.shaft.diameter.text}`,
+        expected: "a wall of less than half the diameter",
+        mend: "Leave wall out for a solid rod.",
       });
     }
     if (kind.tie_setback && kind.width && kind.tie_setback.value > kind.width.value) {
@@ -182,7 +165,7 @@ function linksOf(
 
 function shaftOf(kind: AnchorKindInput, key: string, assumed: Assumptions): Shaft {
   const diameter = kind.shaft?.diameter.value ?? 0;
-  const inside = kind.shaft?.wall ? Math.max(0, diameter - 2 * kind.shaft.wall.value) : 0;
+  const inside = kind.shaft?.wall ? diameter - 2 * kind.shaft.wall.value : 0;
   const yieldStress = kind.shaft?.yield?.value;
   return {
     diameter,

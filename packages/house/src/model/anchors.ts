@@ -2,7 +2,7 @@ import { countedWater } from "@hoopstay/ground";
 import type { Path, PathComplaint } from "../read/complaints.ts";
 import { nearest } from "../read/nearest.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
-import type { AnchorKind } from "./anchor-kinds.ts";
+import type { AnchorKind } from "./anchor-kind.ts";
 import type { Assumptions } from "./assumption.ts";
 import type { Ballast, FittedAnchor } from "./house-model.ts";
 

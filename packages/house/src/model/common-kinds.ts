@@ -1,5 +1,5 @@
 import { FOOT, POUND_FORCE } from "@hoopstay/core";
-import type { AnchorKind } from "./anchor-kinds.ts";
+import type { AnchorKind } from "./anchor-kind.ts";
 
 const none = { upright: false, direct: false, links: {}, lead: "out", knownScatter: null } as const;
 const inch = FOOT / 12;

@@ -1,7 +1,7 @@
 import type { CentreLines, Obstacle } from "@hoopstay/load";
 import type { Tube } from "@hoopstay/section";
 import type { Anchor } from "@hoopstay/stability";
-import type { AnchorKind } from "./anchor-kinds.ts";
+import type { AnchorKind } from "./anchor-kind.ts";
 import type { Assumption } from "./assumption.ts";
 import type { Part, Place } from "./part.ts";
 

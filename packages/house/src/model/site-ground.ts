@@ -1,7 +1,8 @@
-import { type Citation, cite, judged, POUND_PER_SQUARE_FOOT } from "@hoopstay/core";
+import { type Citation, judged, POUND_PER_SQUARE_FOOT } from "@hoopstay/core";
 import {
   type Clue,
   classOfClues,
+  classRows,
   type GroundState,
   holdingFriction,
   POUND_PER_CUBIC_FOOT,
@@ -85,9 +86,6 @@ function classOf(ground: GroundInput | undefined) {
   return { soilClass, clues: told.clues };
 }
 
-const bearingRows = { "1": 4000, "2": 2000, "3": 1500, "4A": 1000, "4B": 1000 } as const;
-const bearingTable = cite("24-cfr-3285", "table to 3285.202", "read");
-
 function bearingOf(
   ground: GroundInput | undefined,
   soilClass: SoilClass | null,
@@ -107,8 +105,9 @@ function bearingOf(
       mend: "Peat, organic clay and fresh fill need an engineer's value: ground.bearing.",
     });
   }
-  if (soilClass && soilClass !== "5") {
-    return { value: bearingRows[soilClass] * POUND_PER_SQUARE_FOOT, citation: bearingTable };
+  const row = classRows.find((one) => one.soilClass === soilClass);
+  if (row && row.bearing !== null) {
+    return { value: row.bearing * POUND_PER_SQUARE_FOOT, citation: row.citation };
   }
   assumed.list.push({
     key: "ground.bearing",

@@ -3,7 +3,7 @@ import type { FittedAnchor } from "../model/house-model.ts";
 import { type Evaluation, evaluate } from "../review/evaluate.ts";
 import type { HoldId } from "../review/hold.ts";
 import { setLetters, stateSummary } from "../review/summaries.ts";
-import { layoutGust } from "../storm-ladder/layout-gust.ts";
+import { layoutLimit } from "../storm-ladder/layout-gust.ts";
 import { closedStateOf, stateGust } from "../storm-ladder/state-gusts.ts";
 
 /** The layout a card asks for: what is fitted, or else the first kind that holds in every state. */
@@ -76,7 +76,7 @@ export function cardEnd(evaluation: Evaluation, chosen: CardLayout | null): Card
     return closedIn(evaluation, house.anchors.length === 0 ? last : "bare");
   }
   const { layout, kind } = chosen;
-  const limit = layoutGust(layout, evaluation);
+  const limit = layoutLimit(layout, evaluation).gust;
   const planned = (): Evaluation =>
     evaluate({ ...house, anchors: layout.anchors.map(anchorOf) }, site);
   const end = closedIn(kind ? planned() : evaluation, "fitted");

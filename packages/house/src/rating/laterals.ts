@@ -14,7 +14,8 @@ export function lateralOf(rating: Rating | null, site: Site): LateralHold | null
   const { body } = kind;
   if (!kind.direct || !kind.upright || body.kind !== "screw") return null;
   if (basis !== "theory" && basis !== "presumptive") return null;
-  const placing = { testedHere: false };
+  const { spacing } = rating;
+  const placing = { testedHere: false, ...(spacing === null ? {} : { spacing }) };
   const along = theoryCapacity(body, site.soil, { fromShaft: 0, aboveGround: angle }, placing);
   const across = theoryCapacity(
     body,
@@ -24,9 +25,12 @@ export function lateralOf(rating: Rating | null, site: Site): LateralHold | null
   );
   if (!along.rated || !across.rated) return null;
   const delta = Math.PI / 2 - angle;
+  // No link of the chain takes more, whichever way it is pulled; together they keep to it as well.
+  const links = Object.values(kind.links).map(({ workingLoadLimit }) => workingLoadLimit);
+  const weakest = Math.min(...links.map((limit) => limit ?? Number.POSITIVE_INFINITY));
   return {
-    Q: along.allowable,
-    H: across.allowable,
+    Q: Math.min(along.allowable, weakest),
+    H: Math.min(across.allowable, weakest),
     cosDelta: Math.cos(delta),
     sinDelta: Math.sin(delta),
   };

@@ -1,5 +1,5 @@
 import { measured, type PullLog, type Words } from "@hoopstay/core";
-import type { AnchorKind } from "../model/anchor-kinds.ts";
+import type { AnchorKind } from "../model/anchor-kind.ts";
 import type { LoggedPull } from "../model/site-ground.ts";
 import type { Site } from "../model/site-model.ts";
 import { rateKind } from "./rating.ts";

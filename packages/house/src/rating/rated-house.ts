@@ -1,4 +1,4 @@
-import type { AnchorKind } from "../model/anchor-kinds.ts";
+import type { AnchorKind } from "../model/anchor-kind.ts";
 import type { FittedAnchor, House } from "../model/house-model.ts";
 import type { Site } from "../model/site-model.ts";
 import { type Rating, rateKind } from "./rating.ts";

@@ -3,6 +3,7 @@ import {
   type AnchorForm,
   type Capacity,
   capacityAlongTether,
+  deepestOf,
   groupedPull,
   groupFactor,
   pullOfBlock,
@@ -10,7 +11,7 @@ import {
   type TestRating,
   theoryCapacity,
 } from "@hoopstay/ground";
-import type { AnchorKind } from "../model/anchor-kinds.ts";
+import type { AnchorKind } from "../model/anchor-kind.ts";
 import type { Site } from "../model/site-model.ts";
 import { testsAlong } from "./test-direction.ts";
 
@@ -20,6 +21,8 @@ type RatingBasis = "pull tests" | "theory" | "presumptive" | "table" | "block";
 export interface Rating {
   readonly kind: AnchorKind;
   readonly angle: number;
+  /** Distance to the nearest other anchor, m, where it is near enough to count. */
+  readonly spacing: number | null;
   readonly basis: RatingBasis;
   /** Allowable pull, ASD; null where nothing may be counted, with the reason. */
   readonly allowable: number | null;
@@ -70,7 +73,7 @@ export function rateKind(kind: AnchorKind, site: Site, angle: number, spacing?: 
           place: site.name,
           anchorKind: kind.id,
           form,
-          groundMayGetWet: site.wet,
+          groundMayGetWet: site.wet || waterReaches(kind, site),
           everyAnchorProofLoaded: site.everyAnchorProved,
           ...(kind.knownScatter === null ? {} : { knownScatter: kind.knownScatter }),
         });
@@ -83,7 +86,13 @@ export function rateKind(kind: AnchorKind, site: Site, angle: number, spacing?: 
         spacing,
         aside.some(({ anchorKind }) => anchorKind === kind.id),
       );
-  return withLinks({ kind, angle, tests }, ground);
+  return withLinks({ kind, angle, spacing: spacing ?? null, tests }, ground);
+}
+
+/** Whether the water table stands above the anchor's deepest point: it is wet whatever was felt. */
+function waterReaches({ body }: AnchorKind, { soil }: Site): boolean {
+  const { waterTable } = soil.state;
+  return body.kind !== "block" && waterTable !== undefined && waterTable <= deepestOf(body);
 }
 
 function testedHold(
@@ -197,11 +206,11 @@ function blockHold(
 }
 
 function withLinks(
-  { kind, angle, tests }: Pick<Rating, "kind" | "angle" | "tests">,
+  { kind, angle, spacing, tests }: Pick<Rating, "kind" | "angle" | "spacing" | "tests">,
   ground: GroundHold,
 ): Rating {
   const { basis, tested, findings } = ground;
-  const shared = { kind, angle, basis, tests, tested, findings };
+  const shared = { kind, angle, spacing, basis, tests, tested, findings };
   if (ground.allowable === null) {
     const { reason, steps } = ground;
     return { ...shared, allowable: null, reason, governs: null, notChecked: [], steps };

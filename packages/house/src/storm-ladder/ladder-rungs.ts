@@ -89,13 +89,13 @@ export function rungsOf(evaluation: Evaluation, states: LadderStates): Rung[] {
     ...closed.givesWay,
     "; people leave at three quarters of it.",
   ]);
-  add("animals", closed.gust, "Animals out, to other shelter, before the wind comes.", [
+  add("animals", early(closed.gust), "Animals out, to other shelter, before the wind comes.", [
     ...closed.givesWay,
-    ".",
+    "; animals leave at three quarters of it.",
   ]);
   const stripped = filmOff && strippingHelps(states) ? filmOff : undefined;
   if (stripped) {
-    add("strip", closed.gust, "Strip the cover while it is still calm; never in wind.", [
+    add("strip", early(closed.gust), "Strip the cover while it is still calm; never in wind.", [
       "Shut it stands a gust of ",
       speedLimit(closed.gust),
       ", with the film off ",

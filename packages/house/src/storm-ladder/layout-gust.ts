@@ -1,4 +1,7 @@
 import { formula, judged, type LayoutReview } from "@hoopstay/core";
+import { countedOnRails } from "../layout/layout-review.ts";
+import { anchorPulls } from "../rail-pull/anchor-pulls.ts";
+import { railLoadsOf } from "../rail-pull/rail-loads.ts";
 import type { Evaluation } from "../review/evaluate.ts";
 import { gustOf } from "../review/summaries.ts";
 
@@ -23,14 +26,44 @@ const anchorGust = formula({
 /** The gust that the design wind stands for, m/s. */
 export const designGust = ({ site }: Evaluation): number => gustOf(site.mapSpeed);
 
+/** What a layout's own anchors and rails stand, m/s, and why no more is told. */
+export interface LayoutLimit {
+  readonly gust: number;
+  readonly why: "overloaded" | "rail not held" | "checked up to it" | "no anchors";
+}
+
+const halvings = 20;
+
+/** The largest share of the design wind at which both rails are held and no anchor is overloaded. */
+function heldShare(evaluation: Evaluation): number {
+  const { pressure } = evaluation;
+  const anchors = countedOnRails(evaluation);
+  const holds = (share: number): boolean => {
+    const pulls = anchorPulls(railLoadsOf({ ...evaluation, pressure: share * pressure }), anchors);
+    return pulls.outcome === "held" && pulls.worst <= 1;
+  };
+  let [held, lost] = [0, 1];
+  for (let turn = 0; turn < halvings; turn += 1) {
+    const middle = (held + lost) / 2;
+    if (holds(middle)) held = middle;
+    else lost = middle;
+  }
+  return held;
+}
+
 /**
- * The lowest gust, m/s, at which an anchor of a layout gives out for itself where one is overloaded
- * under the design wind. It is that of the worst state, and so a lower bound in every other. Infinite
- * where none is.
+ * The gust up to which the anchors of a layout and its rails are known to hold, each for itself. It is
+ * that of the worst state, and so a lower bound in every other. Beyond the design wind nothing is
+ * known of them. The rails of a layout that is only thought of are held: it would not be offered.
  */
-export function layoutGust({ anchors }: LayoutReview, evaluation: Evaluation): number {
+export function layoutLimit(layout: LayoutReview, evaluation: Evaluation): LayoutLimit {
+  const counted = layout.anchors.filter(({ allowable }) => allowable > 0);
+  if (counted.length === 0) return { gust: Number.POSITIVE_INFINITY, why: "no anchors" };
   const design = designGust(evaluation);
-  // An anchor that nothing rates carries nothing and has no ratio; everything at once leaves it out.
-  const overloaded = anchors.filter(({ allowable, ratio }) => allowable > 0 && ratio > 1);
-  return Math.min(...overloaded.map(({ ratio }) => anchorGust.evaluate(design, ratio)));
+  if (!layout.held) {
+    return { gust: design * Math.sqrt(heldShare(evaluation)), why: "rail not held" };
+  }
+  const worst = Math.max(...counted.map(({ ratio }) => ratio));
+  if (worst > 1) return { gust: anchorGust.evaluate(design, worst), why: "overloaded" };
+  return { gust: design, why: "checked up to it" };
 }

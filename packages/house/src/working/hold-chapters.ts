@@ -2,8 +2,7 @@ import { Chapter } from "@hoopstay/core";
 import { proofLoad } from "@hoopstay/ground";
 import { balanceSums } from "@hoopstay/stability";
 import { towSummary } from "../hold-down/tow.ts";
-import { anchorsOnRails } from "../layout/layout.ts";
-import { stiffnessOf } from "../layout/layout-review.ts";
+import { countedOnRails } from "../layout/layout-review.ts";
 import { anchorPulls } from "../rail-pull/anchor-pulls.ts";
 import { railLoadsOf } from "../rail-pull/rail-loads.ts";
 import { sidePull, tetherTension } from "../rail-pull/tether.ts";
@@ -42,11 +41,7 @@ function ratingChapters(evaluation: Evaluation): Chapter[] {
 
 /** The worst pull of every fitted anchor, from the upright pull that its rail needs of it. */
 function pullChapter(evaluation: Evaluation): Chapter[] {
-  const { house, ratings } = evaluation;
-  const counted = house.anchors.filter(({ pull }) => pull > 0);
-  const anchors = anchorsOnRails({ ...house, anchors: counted }, (anchor) =>
-    stiffnessOf(ratings[house.anchors.indexOf(anchor)] ?? null, anchor.pull),
-  );
+  const anchors = countedOnRails(evaluation);
   if (anchors.length === 0) return [];
   const found = anchorPulls(railLoadsOf(evaluation), anchors);
   if (found.outcome !== "held") return [];
