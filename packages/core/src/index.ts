@@ -3,6 +3,8 @@ export * from "./formula/step.ts";
 export * from "./quantity/index.ts";
 export * from "./refusal/codes.ts";
 export * from "./refusal/refusal.ts";
+export * from "./review/chain-review.ts";
+export * from "./review/compare-review.ts";
 export * from "./review/hold-review.ts";
 export * from "./review/measured.ts";
 export * from "./review/review.ts";

@@ -3,6 +3,7 @@ import type { Tube } from "@hoopstay/section";
 import type { Anchor } from "@hoopstay/stability";
 import type { AnchorKind } from "./anchor-kind.ts";
 import type { Assumption } from "./assumption.ts";
+import type { LinkParts } from "./link-parts.ts";
 import type { Part, Place } from "./part.ts";
 
 export type WallName = "left" | "right" | "front" | "back";
@@ -72,6 +73,8 @@ export interface House {
   readonly hoopTube: Tube;
   readonly rail: Rail;
   readonly parts: readonly Part[];
+  /** What the load path runs through, from cover to rail. */
+  readonly links: LinkParts;
   readonly obstacles: readonly Obstacle[];
   readonly openings: readonly Opening[];
   /** Gaps that stay open in every state, by wall, m2. */

@@ -9,6 +9,7 @@ import { endWallParts, envelopeParts } from "./envelope-parts.ts";
 import { fillingsOf, fittingParts, obstaclesOf } from "./fittings.ts";
 import { frameParts } from "./frame-parts.ts";
 import type { House, Opening, Rail, Tractor } from "./house-model.ts";
+import { linkParts } from "./link-parts.ts";
 import { shapeOf } from "./shape.ts";
 import { tubeModel } from "./tube-model.ts";
 
@@ -58,6 +59,8 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
     ...endWallParts(input, { shape, rail, shell }, assumed),
     ...fittingParts(input),
   ];
+  const tractor = tractorOf(input, complaints);
+  if (complaints.length > 0) return undefined;
   const house: House = {
     name: input.house,
     lines: shape.lines,
@@ -66,6 +69,7 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
     hoopTube,
     rail,
     parts,
+    links: linkParts(input, { shape, rail, hoopTube }, assumed),
     obstacles,
     openings: openingsOf(input),
     gapWidth: {
@@ -103,14 +107,14 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
     onlyGivenStates: input.only_these_states ?? false,
     anchorKinds,
     anchors,
-    tractor: tractorOf(input, complaints),
+    tractor,
     fillings: fillingsOf(input),
     ballast,
     measured: measuredOf(input),
     assumptions: assumed.list,
     findings: shape.findings,
   };
-  return complaints.length > 0 ? undefined : house;
+  return house;
 }
 
 function tractorOf({ tractor }: HouseInput, complaints: PathComplaint[]): Tractor | null {

@@ -1,6 +1,16 @@
 import * as z from "zod";
 import { anchorKindSchema, tractorSchema } from "./anchor-kind.ts";
 import { count, keys, place, quantity, words, yes } from "./field.ts";
+import {
+  barEnds,
+  boardFixing,
+  clamps,
+  footBolts,
+  hoopJoint,
+  lockChannel,
+  studs,
+  weld,
+} from "./fixings.ts";
 import { tubeSchema } from "./tube.ts";
 
 const length = (about: string) => quantity("length", about);
@@ -19,6 +29,7 @@ const hoops = keys({
     "not-negative",
   ).optional(),
   tube: tubeSchema,
+  joints: z.array(hoopJoint).optional(),
 });
 
 const rails = keys({
@@ -33,6 +44,10 @@ const rails = keys({
     length: length("length of a plate"),
     width: length("width of a plate"),
     thickness: length("thickness of a plate"),
+    at: z
+      .array(quantity("length", "where a splice is, along the house from the middle", "any"))
+      .optional(),
+    weld: weld.optional(),
   }).optional(),
 });
 
@@ -63,6 +78,7 @@ const door = keys({
 const endWall = keys({
   cladding: keys({ mass: quantity("mass-per-area", "mass of the cladding by area") }).optional(),
   framing: keys({ weight: quantity("force", "studs, frames, fixings together") }).optional(),
+  studs: studs.optional(),
   doors: z.array(door).optional(),
   removable: yes("whether the wall can be off while the house stands").optional(),
 });
@@ -170,11 +186,20 @@ export const houseSchema = keys({
     tube: tubeSchema,
     length: length("length of a stub above the rail"),
     shoulder: quantity("length", "gap between rail and hoop", "not-negative").optional(),
-    bolts: keys({ count: count("bolts in each foot"), diameter: length("diameter") }).optional(),
-    weld: keys({ leg: length("leg of the fillet weld") }).optional(),
+    bolts: footBolts.optional(),
+    weld: weld.optional(),
   }),
   rails,
-  cross_members: keys(bar, "tubes from rail to rail").optional(),
+  cross_members: keys(
+    {
+      ...bar,
+      at: z
+        .array(quantity("length", "where one is, along the house from the middle", "any"))
+        .optional(),
+      weld: weld.optional(),
+    },
+    "tubes from rail to rail",
+  ).optional(),
   corner_braces: keys(
     { ...bar, length: length("length of each") },
     "diagonals in the plan",
@@ -184,15 +209,18 @@ export const houseSchema = keys({
     length: length("length in all"),
     end: z.enum(["front", "back"]),
   }).optional(),
-  ridge: keys({ tube: tubeSchema }).optional(),
-  purlins: keys(bar, "lines of purlin besides the ridge").optional(),
+  ridge: keys({ tube: tubeSchema, clamps: clamps.optional() }).optional(),
+  purlins: keys(
+    { ...bar, clamps: clamps.optional(), under_cover: yes("the cover lies on them").optional() },
+    "lines of purlin besides the ridge",
+  ).optional(),
   collar_ties: keys({ ...bar, height: length("above ground") }, "ties across the hoops").optional(),
-  truss_bars: keys(placedBar, "bars between tie and hoop").optional(),
-  knee_braces: keys(placedBar, "braces from hoop to tie").optional(),
+  truss_bars: keys({ ...placedBar, ...barEnds }, "bars between tie and hoop").optional(),
+  knee_braces: keys({ ...placedBar, ...barEnds }, "braces from hoop to tie").optional(),
   end_braces: keys(placedBar, "diagonal braces in the end bays").optional(),
-  base_boards: keys(board, "boards along both rails").optional(),
+  base_boards: keys({ ...board, ...boardFixing }, "boards along both rails").optional(),
   hip_boards: keys(
-    { ...board, height: length("above ground") },
+    { ...board, ...boardFixing, height: length("above ground") },
     "boards along both hips",
   ).optional(),
   end_rails: keys(board, "boards across both ends").optional(),
@@ -202,6 +230,7 @@ export const houseSchema = keys({
     thickness: length("thickness of a layer").optional(),
     mass: quantity("mass-per-area", "mass by area, all layers").optional(),
     removable: yes("whether the film can be stripped").optional(),
+    channel: lockChannel.optional(),
   }).optional(),
   roll_up_sides: keys({ left: rollUp.optional(), right: rollUp.optional() }).optional(),
   vents: z.array(vent).optional(),

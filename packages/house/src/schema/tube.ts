@@ -12,6 +12,21 @@ export const tubeStandards = {
   other: "other",
 } as const;
 
+/** Grades of steel, by what stands on the mill certificate or the tag. */
+export const tubeGrades = [
+  "A500 B",
+  "A500 C",
+  "A53 B",
+  "A1085",
+  "A513 1008",
+  "A513 1010",
+  "A513 1015",
+  "A513 1020",
+  "A36",
+  "S235",
+  "S355",
+] as const;
+
 const wall = {
   wall: quantity("length", "nominal wall thickness").optional(),
   gauge: z.int().min(3).max(24).meta({ description: "gauge, only with gauge_table" }).optional(),
@@ -40,6 +55,12 @@ export const tubeSchema = keys(
       .meta({ description: "the standard the tube was made to" })
       .optional(),
     galvanized: yes("hot-dip galvanized inside and out").optional(),
+    grade: z
+      .enum(tubeGrades)
+      .meta({ description: "grade of the steel within its standard" })
+      .optional(),
+    yield: quantity("pressure", "yield strength by the mill certificate").optional(),
+    tensile: quantity("pressure", "tensile strength by the mill certificate").optional(),
   },
   "a catalogue size, or outside (round) or depth and width (rectangular) with wall or gauge",
 );
