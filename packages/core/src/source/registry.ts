@@ -19,6 +19,16 @@ export const sources = {
     edition: "ASCE/SEI 7-10",
     publisher: "American Society of Civil Engineers",
   },
+  "asce-7-05": {
+    title: "Minimum Design Loads for Buildings and Other Structures",
+    edition: "ASCE/SEI 7-05",
+    publisher: "American Society of Civil Engineers",
+  },
+  "asce-7-guide": {
+    title: "Guide to the Use of the Wind Load Provisions of ASCE 7",
+    edition: "editions for 7-02 and 7-05",
+    publisher: "American Society of Civil Engineers",
+  },
   "bnbc-2020": {
     title:
       "Bangladesh National Building Code, Part 6 Chapter 2 (reprints the ASCE 7-05 wind tables)",
@@ -309,6 +319,123 @@ export const sources = {
     title: "NIST/SEMATECH e-Handbook of Statistical Methods",
     edition: "web edition",
     publisher: "National Institute of Standards and Technology",
+  },
+  "aisc-360-16": {
+    title: "Specification for Structural Steel Buildings",
+    edition: "ANSI/AISC 360-16",
+    publisher: "American Institute of Steel Construction",
+  },
+  "aisc-manual-15": {
+    title: "Steel Construction Manual, table 4-14: available critical stress in compression",
+    edition: "15th edition, 2017",
+    publisher: "American Institute of Steel Construction",
+  },
+  "aisc-design-examples": {
+    title: "Companion to the Steel Construction Manual: Design Examples, chapters D to J",
+    edition: "version 14, sections and strengths as of 360-10",
+    publisher: "American Institute of Steel Construction",
+  },
+  "mccormac-5": {
+    title: "Structural Steel Design, problem 5-3, as solved on a public page",
+    edition: "5th edition",
+    publisher: "Pearson",
+  },
+  quimby: {
+    title: "A Beginner's Guide to the Steel Construction Manual, examples",
+    edition: "web edition, AISC 360-05",
+    publisher: "T. B. Quimby",
+  },
+  "steel-buildings-europe": {
+    title: "Steel Buildings in Europe, Multi-storey steel buildings, worked example A.5",
+    edition: "Part 4, page 105",
+    publisher: "public project of the European steel industry",
+  },
+  "astm-a500-old": {
+    title:
+      "Cold-Formed Welded and Seamless Carbon Steel Structural Tubing, round and shaped tube apart",
+    edition: "before ASTM A500/A500M-21, as in a public copy of its table",
+    publisher: "ASTM International",
+  },
+  "astm-a1085": {
+    title: "Cold-Formed Welded Carbon Steel Hollow Structural Sections",
+    edition: "ASTM A1085/A1085M, edition not stated",
+    publisher: "ASTM International",
+  },
+  "astm-a1065": {
+    title:
+      "Cold-Formed Electric-Fusion (Arc) Welded High-Strength Low-Alloy Structural Tubing in Shapes",
+    edition: "ASTM A1065/A1065M, edition not stated",
+    publisher: "ASTM International",
+  },
+  "astm-a36": {
+    title: "Carbon Structural Steel",
+    edition: "ASTM A36/A36M, edition not stated",
+    publisher: "ASTM International",
+  },
+  "en-10219-1": {
+    title: "Cold formed welded structural hollow sections: technical delivery conditions",
+    edition: "EN 10219-1:2006",
+    publisher: "European Committee for Standardization",
+  },
+  "en-10210-1": {
+    title: "Hot finished structural hollow sections: technical delivery conditions",
+    edition: "EN 10210-1:2006",
+    publisher: "European Committee for Standardization",
+  },
+  "nds-2018": {
+    title: "National Design Specification for Wood Construction",
+    edition: "NDS 2018",
+    publisher: "American Wood Council",
+  },
+  "nds-supplement-2018": {
+    title: "National Design Specification, Supplement: Design Values for Wood Construction",
+    edition: "NDS Supplement 2018",
+    publisher: "American Wood Council",
+  },
+  "apa-d510": {
+    title: "Panel Design Specification",
+    edition: "Form D510C, 2012",
+    publisher: "APA - The Engineered Wood Association",
+  },
+  "aisc-360-10": {
+    title: "Specification for Structural Steel Buildings, tables of chapter K",
+    edition: "ANSI/AISC 360-10",
+    publisher: "American Institute of Steel Construction",
+  },
+  "en-1993-1-8": {
+    title: "Eurocode 3: Design of steel structures, Part 1-8: Design of joints",
+    edition: "EN 1993-1-8:2005, tables of hollow sections as extracted from its draft revision",
+    publisher: "European Committee for Standardization",
+  },
+  "aisi-s100": {
+    title: "North American Specification for the Design of Cold-Formed Steel Structural Members",
+    edition: "AISI S100-16; numbers of AISI 2001 as quoted in an engineers' mailing list, 2004",
+    publisher: "American Iron and Steel Institute",
+  },
+  "sae-j429": {
+    title: "Mechanical and Material Requirements for Externally Threaded Fasteners",
+    edition: "SAE J429, edition not recorded",
+    publisher: "SAE International",
+  },
+  "shigley-mischke-5": {
+    title: "Mechanical Engineering Design, bolt tables, as quoted on a university's class page",
+    edition: "5th edition",
+    publisher: "McGraw-Hill",
+  },
+  "iso-898-1": {
+    title: "Mechanical properties of fasteners: bolts, screws and studs",
+    edition: "ISO 898-1, edition not recorded",
+    publisher: "International Organization for Standardization",
+  },
+  "asme-b1-1": {
+    title: "Unified Inch Screw Threads",
+    edition: "ASME B1.1, as printed in a public fastener table",
+    publisher: "American Society of Mechanical Engineers",
+  },
+  "timoshenko-gere-2": {
+    title: "Theory of Elastic Stability, uniformly compressed circular arches",
+    edition: "2nd edition, 1961",
+    publisher: "McGraw-Hill",
   },
 } as const satisfies Record<string, SourceEntry>;
 

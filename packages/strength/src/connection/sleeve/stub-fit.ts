@@ -1,0 +1,50 @@
+import { derived, formula } from "@hoopstay/core";
+import { refuse, requireLength } from "../common/require.ts";
+
+export const curveOffset = formula({
+  id: "curve-offset",
+  symbol: "e_s",
+  name: "offset of the bent hoop from a straight stub",
+  measure: "length",
+  arguments: [
+    ["a", "length of sleeve on the curve", "length"],
+    ["R", "radius of the hoop", "length"],
+  ],
+  expression: "R - sqrt(R^2 - a^2)",
+  citation: derived("circle that touches the stub where its curve begins"),
+  range: "a at most R",
+  evaluate: (a, R) => (a * a) / (R + Math.sqrt(R * R - a * a)),
+});
+
+export interface StubFit {
+  readonly fits: boolean;
+  /** Offset over the curved part of the sleeve, m. */
+  readonly offset: number;
+  /** Straight leg with which the stub would go in, m. */
+  readonly legNeeded: number;
+}
+
+/**
+ * Whether a straight stub goes into a bent hoop: the curve's offset over the sleeve must not exceed
+ * the play between the tubes.
+ *
+ * @param overlap sleeve length, m
+ * @param leg straight leg of the hoop, m; zero where there is none
+ * @param radius of the hoop's centre line, m
+ * @param play inside diameter of the outer tube less outside diameter of the inner one, m
+ * @throws Refusal `not-positive`, `out-of-range`
+ */
+export function stubFit(overlap: number, leg: number, radius: number, play: number): StubFit {
+  requireLength(overlap, "a sleeve length");
+  if (!(radius >= overlap && Number.isFinite(radius))) {
+    refuse("out-of-range", "a hoop radius not below the sleeve length", radius, "Check the unit.");
+  }
+  if (!(leg >= 0 && Number.isFinite(leg + play))) {
+    refuse("out-of-range", "a leg of zero or more", leg, "Measure it again.");
+  }
+  const curved = Math.max(0, overlap - leg);
+  const offset = curveOffset.evaluate(curved, radius);
+  const free = Math.min(Math.max(0, play), radius);
+  const legNeeded = Math.max(0, overlap - Math.sqrt(free * (2 * radius - free)));
+  return { fits: offset <= Math.max(0, play), offset, legNeeded };
+}
