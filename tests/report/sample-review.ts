@@ -108,6 +108,7 @@ export function sampleReview(changes: Partial<Review> = {}, cases = 500): Review
     drawings: sampleDrawings(),
     hold: null,
     ladder: null,
+    chain: null,
     citations: [
       cite("asce-7-16", "", "second-hand"),
       cite("judgement", "openings as listed", "judgement"),

@@ -3,12 +3,13 @@ import { agreement } from "@hoopstay/core/second-evaluation";
 import { page } from "./html/page.ts";
 import { answer } from "./sheet/answer.ts";
 import { cases } from "./sheet/cases.ts";
+import { chainSheet } from "./sheet/chain.ts";
 import { drawings } from "./sheet/drawings.ts";
 import { governing } from "./sheet/governing.ts";
 import { holdSheet } from "./sheet/hold.ts";
 import { inputs } from "./sheet/inputs.ts";
 import { limits } from "./sheet/limits.ts";
-import { indexOf, type Matter, numbered, type Sheet, shortDigest } from "./sheet/sheet.ts";
+import { footerOf, indexOf, type Matter, numbered, type Sheet } from "./sheet/sheet.ts";
 import { stormMarkup } from "./sheet/storm.ts";
 import { takeOff } from "./sheet/take-off.ts";
 import { working } from "./sheet/working.ts";
@@ -16,6 +17,8 @@ import { Bibliography } from "./value/bibliography.ts";
 
 export { renderCard } from "./card/card.ts";
 export { renderLadder } from "./card/ladder.ts";
+export { renderCompare } from "./compare/compare.ts";
+export { renderSearch } from "./search/search.ts";
 
 export interface ReportOptions {
   readonly system: System;
@@ -50,7 +53,7 @@ export function renderReport(review: Review, options: ReportOptions): Report {
   const count = `<p><b>${steps} steps, ${steps} evaluated twice, ${agreeing} agree.</b> The working is in SI
 (m, N, Pa, rad), because the constants of its formulas are; results stand in the reader's units too. Numbers are
 shown to six figures and carried in full.</p>`;
-  const { hold, ladder } = review;
+  const { hold, chain, ladder } = review;
   const holding: Sheet[] = [
     ...(hold === null
       ? []
@@ -59,6 +62,15 @@ shown to six figures and carried in full.</p>`;
             id: "hold",
             title: "What holds it here",
             body: holdSheet(hold, review.drawings, system),
+          },
+        ]),
+    ...(chain === null
+      ? []
+      : [
+          {
+            id: "chain",
+            title: "What goes first",
+            body: chainSheet(chain, review.drawings, review.combination, system),
           },
         ]),
     ...(ladder === null
@@ -81,9 +93,8 @@ shown to six figures and carried in full.</p>`;
   const first = { id: "answer", title: "The answer" };
   const index = indexOf([first, ...later]);
   const sheets = [{ ...first, body: answer(matter, index) }, ...later];
-  const footer = `${review.house} - inputs ${shortDigest(review.digest)} - ${review.program} ${review.version}`;
   return {
-    html: page(review.house, review.site, footer, numbered(sheets, review)),
+    html: page("Wind check", review, footerOf(review), numbered(sheets, review)),
     steps,
     agreeing,
   };

@@ -13,4 +13,5 @@ export * from "./ratio.ts";
 export * from "./slide.ts";
 export * from "./slide-limit.ts";
 export * from "./slide-search.ts";
+export { type StraightSlide, straightLimit } from "./straight-slide.ts";
 export type { WorstOfChecks } from "./worst.ts";

@@ -84,7 +84,7 @@ export function showAnswer(review: Review, system: System, reportPath?: string):
       return `  ${check.words.padEnd(32)}${ratio}${speed}${check.governs.id}`;
     }),
     wrap(
-      "Not a sealed design: consult a licensed engineer; local code first. Strength of the frame, snow: not checked. More: hoopstay hold.",
+      "Not a sealed design: consult a licensed engineer; local code first. Not checked: snow; the frame's strength (see hoopstay first). More: hoopstay hold.",
       "  ",
     ),
   ];

@@ -27,6 +27,7 @@ export const refusalCodes = {
   "file-too-large": { exit: 2, meaning: "the file is larger than such a file can sensibly be" },
   "file-not-text": { exit: 2, meaning: "the file is not UTF-8 text" },
   "aliases-too-deep": { exit: 2, meaning: "YAML aliases multiply beyond any sensible use" },
+  "variant-unchanged": { exit: 2, meaning: "a variant changes nothing of the house" },
   "case-unknown": { exit: 2, meaning: "no load case has the name asked for" },
   "command-unknown": { exit: 2, meaning: "the command line is not understood" },
   "report-unwritable": { exit: 2, meaning: "the report cannot be written where it was asked for" },

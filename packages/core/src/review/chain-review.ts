@@ -1,5 +1,5 @@
+import type { CaseWords } from "./case-words.ts";
 import type { Measured, Words } from "./measured.ts";
-import type { CaseWords } from "./review.ts";
 
 /** The links of the load path, in the order in which the wind's force runs through them. */
 export const linkIds = [

@@ -2,7 +2,7 @@ import type { LinkCheck } from "./chain-review.ts";
 import type { Measured, Words } from "./measured.ts";
 import type { Drawings } from "./review.ts";
 
-/** One stick bought and what is cut from it, m. */
+/** One stick bought, what is cut from it and what is left of it, saw cuts among it. m */
 export interface CutStick {
   readonly pieces: readonly { readonly what: string; readonly length: number }[];
   readonly waste: number;
@@ -17,9 +17,9 @@ export interface CutList {
   readonly waste: number;
   /** In the file's currency; null where no price is given. */
   readonly price: number | null;
-  /** Whether no plan with fewer sticks exists. */
+  /** Whether no plan for these pieces has fewer sticks. */
   readonly fewest: boolean;
-  readonly findings: readonly string[];
+  readonly findings: readonly Words[];
 }
 
 /** What the steel costs: only what a price is given for, and what is missing. */
@@ -73,7 +73,7 @@ export interface CompareReview {
 export interface FoundDesign {
   readonly words: string;
   readonly changes: readonly { readonly key: string; readonly to: string }[];
-  /** Steel, N; cost in the file's currency or null; lowest working gust of any state, m/s. */
+  /** Steel at its lowest, N; cost in the file's currency or null; lowest working gust, m/s. */
   readonly steel: Measured;
   readonly cost: number | null;
   readonly gust: number;
@@ -83,6 +83,11 @@ export interface FoundDesign {
 
 /** Designs that no other beats on cost, weight and gust. */
 export interface SearchReview {
+  /** What was looked through: the range asked for, or one assumed round today's design. */
+  readonly range: {
+    readonly assumed: boolean;
+    readonly rows: readonly { readonly what: string; readonly values: readonly string[] }[];
+  };
   readonly looked: number;
   readonly asked: number;
   /** False where it was stopped before all were looked at. */
@@ -94,4 +99,6 @@ export interface SearchReview {
   readonly worthALook: readonly { readonly place: number; readonly why: string }[];
   /** All designs looked at, thinned for the plot: steel N, gust m/s. */
   readonly cloud: readonly (readonly [steel: number, gust: number])[];
+  /** What was left out, what is not compared. */
+  readonly findings: readonly Words[];
 }

@@ -1,5 +1,7 @@
 import type { Chapter } from "../formula/step.ts";
 import type { Citation } from "../source/citation.ts";
+import type { CaseWords } from "./case-words.ts";
+import type { ChainReview } from "./chain-review.ts";
 import type { HoldReview, StormLadder } from "./hold-review.ts";
 import type { Measured, Words } from "./measured.ts";
 
@@ -14,17 +16,6 @@ export interface CheckSummary {
   readonly demand: Measured;
   readonly resistance: Measured;
   readonly governs: CaseWords;
-}
-
-/** What a case is, in words. */
-export interface CaseWords {
-  readonly id: string;
-  readonly loadCase: number;
-  readonly direction: string;
-  readonly reading: string;
-  readonly set: string;
-  readonly inside: string;
-  readonly weight: string;
 }
 
 /** One state of the house, held in one way. */
@@ -165,5 +156,7 @@ export interface Review {
   readonly hold: HoldReview | null;
   /** What to do at which forecast gust; null where it was not asked for. */
   readonly ladder: StormLadder | null;
+  /** What goes first, link by link; null where it was not asked for. */
+  readonly chain: ChainReview | null;
   readonly citations: readonly Citation[];
 }

@@ -437,6 +437,21 @@ export const sources = {
     edition: "2nd edition, 1961",
     publisher: "McGraw-Hill",
   },
+  "chvatal-1983": {
+    title: "Linear Programming, the cutting-stock problem",
+    edition: "1983",
+    publisher: "W. H. Freeman",
+  },
+  "johnson-1974": {
+    title: "Worst-case performance bounds for simple one-dimensional packing algorithms",
+    edition: "SIAM Journal on Computing 3, 1974",
+    publisher: "Society for Industrial and Applied Mathematics",
+  },
+  "paper-machine-rolls": {
+    title: "Cutting stock problem, the example of a paper machine in a public encyclopedia",
+    edition: "edition not recorded",
+    publisher: "public page",
+  },
 } as const satisfies Record<string, SourceEntry>;
 
 interface SourceEntry {

@@ -14,7 +14,7 @@ const mostMore = 8;
  * The same anchors with the outermost of each rail led along the ridge, away from the house: they
  * hold down as much as before, and against a slide along it besides.
  */
-function endsAlongRidge(anchors: readonly FittedAnchor[]): FittedAnchor[] {
+export function endsAlongRidge(anchors: readonly FittedAnchor[]): FittedAnchor[] {
   const places = anchors.map(({ y }) => y);
   const [back, front] = [Math.min(...places), Math.max(...places)];
   return anchors.map((anchor) => {

@@ -45,6 +45,8 @@ export interface HoopJoint {
 }
 
 export interface SplicePlates {
+  /** Plates in all. */
+  readonly count: number;
   readonly length: number;
   readonly width: number;
   readonly thickness: number;
@@ -98,6 +100,12 @@ export interface Studs {
   readonly fixing: number | null;
 }
 
+/** Clear width and height of a door, m. */
+export interface Door {
+  readonly width: number;
+  readonly height: number;
+}
+
 export interface LockChannel {
   readonly allowable: number | null;
   readonly screwSpacing: number | null;
@@ -122,6 +130,7 @@ export interface LinkParts {
   readonly baseBoards: Board | null;
   readonly hipBoards: Board | null;
   readonly studs: Readonly<Record<"front" | "back", Studs | null>>;
+  readonly doors: Readonly<Record<"front" | "back", readonly Door[]>>;
   readonly channel: LockChannel | null;
 }
 
@@ -180,6 +189,7 @@ export function linkParts(input: HouseInput, sizes: LinkSizes, assumed: Assumpti
     baseBoards: boardOf(input.base_boards, rail.depth + (input.base_boards?.width.value ?? 0) / 2),
     hipBoards: boardOf(input.hip_boards, input.hip_boards?.height.value ?? 0),
     studs: { front: studsOf(input, "front"), back: studsOf(input, "back") },
+    doors: { front: doorsOf(input, "front"), back: doorsOf(input, "back") },
     channel: channelOf(input),
   };
 }
@@ -248,6 +258,7 @@ function splicesOf(input: HouseInput): SplicePlates | null {
   const given = input.rails.splices;
   if (!given) return null;
   return {
+    count: given.count,
     length: given.length.value,
     width: given.width.value,
     thickness: given.thickness.value,
@@ -316,6 +327,12 @@ function studsOf(input: HouseInput, end: "front" | "back"): Studs | null {
     fixing: given.fixing?.allowable.value ?? null,
   };
 }
+
+const doorsOf = (input: HouseInput, end: "front" | "back"): Door[] =>
+  (input.end_walls?.[end]?.doors ?? []).map(({ width, height }) => ({
+    width: width.value,
+    height: height.value,
+  }));
 
 function channelOf({ film }: HouseInput): LockChannel | null {
   const given = film?.channel;

@@ -40,6 +40,11 @@ function complaintsOf(issue: z.core.$ZodIssue, document: unknown): PathComplaint
     const complaint = issue.params?.complaint as FieldComplaint;
     return [{ path, ...complaint, code: complaint.code as RefusalCode }];
   }
+  if (issue.code === "invalid_union") {
+    const choice = choiceMeant(issue, given);
+    const within = choice?.map((one) => ({ ...one, path: [...path, ...one.path] }));
+    if (within) return schemaComplaints(within, document);
+  }
   if (given === undefined) {
     const key = String(path.at(-1));
     return [
@@ -60,6 +65,17 @@ function complaintsOf(issue: z.core.$ZodIssue, document: unknown): PathComplaint
   }
   return [otherComplaint(issue, given)];
 }
+
+/** Of several kinds of value a block of keys: what is wrong inside it. */
+const choiceMeant = (
+  { errors }: z.core.$ZodIssueInvalidUnion,
+  given: unknown,
+): z.core.$ZodIssue[] | undefined =>
+  typeof given === "object" && given !== null
+    ? errors.find(
+        (issues) => !issues.some(({ code, path }) => code === "invalid_type" && path.length === 0),
+      )
+    : undefined;
 
 function unknownKeys(path: Path, unknown: readonly string[], message: string): PathComplaint[] {
   const known = message.startsWith(keysMark) ? message.slice(keysMark.length).split(",") : [];
@@ -96,8 +112,8 @@ function otherComplaint(issue: z.core.$ZodIssue, given: unknown): PathComplaint 
     return { ...base, code, expected: bound, mend: "Correct the value." };
   }
   if (issue.code === "invalid_union") {
-    const expected = "yes or no";
-    return { ...base, code: "wrong-kind", expected, mend: "Write yes or no here." };
+    const expected = issue.message.startsWith("Invalid") ? "yes or no" : issue.message;
+    return { ...base, code: "wrong-kind", expected, mend: `Write ${expected} here.` };
   }
   if (issue.code === "invalid_format") {
     const mend = "Write a short name, such as sides-up.";
@@ -108,10 +124,12 @@ function otherComplaint(issue: z.core.$ZodIssue, given: unknown): PathComplaint 
     int: "a whole number",
     number: "a whole number",
     object: "a block of keys",
+    record: "a block of keys",
     array: "a list, each entry after a dash",
     string: "text",
   };
-  const expected =
-    issue.code === "invalid_type" ? (kinds[issue.expected] ?? issue.expected) : issue.message;
+  // A field that says itself what it expects has a message of its own.
+  const plain = issue.code === "invalid_type" && issue.message.startsWith("Invalid");
+  const expected = plain ? (kinds[issue.expected] ?? issue.expected) : issue.message;
   return { ...base, code: "wrong-kind", expected, mend: `Write ${expected} here.` };
 }

@@ -18,15 +18,18 @@ import {
   combinationCitations,
   combinations,
 } from "@hoopstay/stability";
+import type { ChainOf } from "../chain/chain-review.ts";
+import { linkCombinationCitations } from "../chain/combination.ts";
 import type { Assumption } from "../model/assumption.ts";
 import { takeOffCitations } from "../model/materials.ts";
 import type { InputRow } from "../read/input-rows.ts";
 import { withBallast } from "../take-off/take-off.ts";
 import { lowestJoint } from "../together/joint.ts";
+import { chainChapters } from "../working/chain-chapters.ts";
 import { holdChapters } from "../working/hold-chapters.ts";
 import { workingOf } from "../working/working.ts";
 import { answers, headline } from "./answers.ts";
-import { cautions, notChecked } from "./cautions.ts";
+import { cautions, notChecked, notCheckedAfter } from "./cautions.ts";
 import { drawingsOf } from "./drawings.ts";
 import type { EvaluatedState, Evaluation } from "./evaluate.ts";
 import type { Hold, HoldId } from "./hold.ts";
@@ -61,7 +64,11 @@ export interface Holding {
 export function makeReview(
   evaluation: Evaluation,
   meta: ReviewMeta,
-  { full, holding }: { readonly full: boolean; readonly holding?: Holding },
+  {
+    full,
+    holding,
+    chain,
+  }: { readonly full: boolean; readonly holding?: Holding; readonly chain?: ChainOf },
 ): Review {
   const { house, site } = evaluation;
   const letters = setLetters(evaluation);
@@ -78,11 +85,13 @@ export function makeReview(
   );
   const held = evaluation.holds.at(-1)?.id ?? "bare";
   const heldStates = summaries.filter((summary) => summary.hold === held);
-  const holds = heldStates.every((summary) => summary.holds);
+  const stands = heldStates.every((summary) => summary.holds);
+  const holds = stands && (chain?.review.holds ?? true);
   const places = worstPlaces(evaluation);
   const chapters = [
     ...(full ? workingOf(evaluation, places) : []),
     ...(holding ? holdChapters(evaluation) : []),
+    ...(chain ? chainChapters(evaluation, chain) : []),
   ];
   const lift = places[0] as GoverningPlace;
   return {
@@ -94,8 +103,11 @@ export function makeReview(
     date: meta.date,
     holds,
     combination: site.combination,
-    headline: headline(evaluation, heldStates, holds),
-    answers: answers(evaluation, summaries),
+    headline: stands && !holds ? breaksFirst : headline(evaluation, heldStates, stands),
+    answers: [
+      ...(chain ? [["Strength, link by link. ", ...chain.review.answer]] : []),
+      ...answers(evaluation, summaries),
+    ],
     criteria: criteria(evaluation),
     states: summaries,
     governing: [
@@ -109,16 +121,22 @@ export function makeReview(
     takeOff: takeOffOf(evaluation),
     findings: house.findings,
     cautions,
-    notChecked,
+    notChecked: chain ? notCheckedAfter(chain.review) : notChecked,
     chapters,
     caseColumns: ["lift", "tip right", "tip left", "tip front", "tip back", "slide"],
     cases: full ? casesOf(evaluation, letters) : [],
     drawings: drawingsOf(evaluation, lift.state.set, lift.governing.byRatio.caseIndex),
     hold: holding?.hold ?? null,
     ladder: holding?.ladder ?? null,
-    citations: citationsOf(evaluation, chapters),
+    chain: chain?.review ?? null,
+    citations: [...citationsOf(evaluation, chapters), ...(chain ? linkCombinationCitations : [])],
   };
 }
+
+/** Where the house as a whole holds the design wind and its frame does not. */
+const breaksFirst: Words = [
+  "At the design wind the house as a whole neither lifts, tips nor slides, but a link of it gives way.",
+];
 
 /** The state in which everything at once takes least. */
 function togetherRow(

@@ -11,7 +11,10 @@ import {
   studs,
   weld,
 } from "./fixings.ts";
+import { pricesSchema } from "./prices.ts";
+import { searchSchema } from "./search.ts";
 import { tubeSchema } from "./tube.ts";
+import { variantsSchema } from "./variants.ts";
 
 const length = (about: string) => quantity("length", about);
 
@@ -247,6 +250,9 @@ export const houseSchema = keys({
   measured_weight: measured.optional(),
   states: z.array(extraState).optional(),
   only_these_states: yes("check only the states listed here, for comparison work").optional(),
+  variants: variantsSchema.optional(),
+  prices: pricesSchema.optional(),
+  search: searchSchema.optional(),
 });
 
 export type HouseInput = z.output<typeof houseSchema>;

@@ -16,12 +16,15 @@ export interface Sheet {
   readonly body: string;
 }
 
+/** What a sheet is of, and what it was made from and by. */
+export type Identity = Pick<Review, "house" | "site" | "digest" | "program" | "version" | "date">;
+
 /** The first figures of the input digest: enough to tell two runs apart. */
 export const shortDigest = (digest: string): string => digest.slice(0, 12);
 
 /** Numbers the sheets and gives each its header line. */
-export function numbered(sheets: readonly Sheet[], review: Review): string {
-  const { house, site, digest, program, version, date } = review;
+export function numbered(sheets: readonly Sheet[], of: Identity): string {
+  const { house, site, digest, program, version, date } = of;
   const identity = [
     `house ${typed(house)}`,
     `site ${typed(site)}`,
@@ -39,6 +42,10 @@ ${body}
     )
     .join("\n");
 }
+
+/** What stands at the foot of every printed page. */
+export const footerOf = ({ house, digest, program, version }: Identity): string =>
+  `${house} - inputs ${shortDigest(digest)} - ${program} ${version}`;
 
 /** The index of sheets, for the first page. */
 export const indexOf = (sheets: readonly Pick<Sheet, "id" | "title">[]): string =>

@@ -31,7 +31,7 @@ ul{padding-left:1.2rem}
 li{margin:.2rem 0}
 .box{overflow-x:auto;margin:1rem 0}
 table{border-collapse:collapse;width:100%;font-size:.88rem}
-caption{text-align:left;max-width:calc(100vw - 2rem);position:sticky;left:0;font-weight:700;padding:.3rem 0;caption-side:top}
+caption{text-align:left;max-width:min(58rem,calc(100vw - 2rem));position:sticky;left:0;font-weight:700;padding:.3rem 0;caption-side:top}
 th,td{text-align:left;vertical-align:top;padding:.28rem .55rem;border-bottom:1px solid var(--rule);overflow-wrap:normal}
 thead th{border-bottom:2px solid var(--ink);vertical-align:bottom}
 tbody th{font-weight:400}

@@ -49,7 +49,7 @@ export function filletWeldStrength(
   );
   const assumed =
     weld.electrode === null
-      ? [note("electrode", "weld metal unknown: E70 (70 ksi)", electrode, "pressure")]
+      ? [note("electrode", "weld metal unknown: E70", electrode, "pressure")]
       : [];
   return strengthOf([metal, ...parts.flatMap((part) => wallAtWeld(part, sheet))], {
     assumed,

@@ -1,0 +1,174 @@
+import { derived, formula } from "@hoopstay/core";
+import type { CombinationId } from "@hoopstay/stability";
+import {
+  interactionEnvelope,
+  loadLevel,
+  memberSection,
+  memberStrengths,
+  momentAmplification,
+  momentAmplifier,
+  smallTorsion,
+  torsionInteraction,
+} from "@hoopstay/strength";
+import type { LinkCombination } from "../combination.ts";
+import type { ChainContext } from "../context.ts";
+import { factoredDead, type HoopAnswer } from "../hoop/hoop-answers.ts";
+import { type ByMethod, type Capacities, hoopStrength } from "../hoop/hoop-strength.ts";
+import type { LinkRow } from "../link.ts";
+import { capacitiesOf, weightTaken } from "../links/hoop.ts";
+import { steelOfTube } from "../steel.ts";
+import { forceOverStrength, grownMoment, momentOverStrength, Superposed } from "../superposed.ts";
+import type { AlongDemand } from "./along-demand.ts";
+import { AlongSheet, momentResultant } from "./along-work.ts";
+
+/** What the hoops can take, bent both ways and twisted; null where the standard does not cover them. */
+export interface BentHoopStrength {
+  readonly capacities: ByMethod<Capacities[]>;
+  readonly torsion: ByMethod<number>;
+  /** In the hoop's plane, N. */
+  readonly euler: number;
+}
+
+export function bentHoopStrength(context: ChainContext): BentHoopStrength | null {
+  const { house } = context.evaluation;
+  const { hoop } = house.links;
+  const strength = hoopStrength(house, context.runs.outline);
+  if ("covered" in strength) return null;
+  const length = context.runs.outline.line.length;
+  const { torsion } = memberStrengths(memberSection(hoop.tube), steelOfTube(hoop), {
+    bucklingX: length,
+    bucklingY: length,
+    lateral: length,
+    shear: length,
+    torsion: length,
+  });
+  if (!torsion.covered) return null;
+  return { capacities: capacitiesOf(strength, context), torsion, euler: strength.euler };
+}
+
+/** Bending of a hoop out of its plane: by all of it, and between two purlins, per unit of K_d q_h. */
+export interface OutOfPlaneLoad {
+  readonly demand: AlongDemand | null;
+  readonly hoops: number;
+  /** Further moment, the same at every place, m3. */
+  readonly local: number;
+  /** Puts the further moment on a sheet, N m, for a factored K_d q_h. */
+  readonly workLocal: ((sheet: Parameters<LinkRow["work"]>[0], q: number) => number) | null;
+}
+
+interface Worst {
+  readonly ratio: number;
+  readonly at: number;
+  readonly compression: number;
+  readonly compressedAt: number;
+}
+
+/**
+ * Where along a hoop that is bent in its plane and out of it at once it is asked most. A round tube
+ * takes both as one resultant moment; the moment in the plane is amplified for thrust.
+ */
+export function worstBent(
+  { dead, wind }: HoopAnswer,
+  strength: BentHoopStrength,
+  [deadFactor, windFactor]: readonly [number, number],
+  method: CombinationId,
+  { demand, local }: OutOfPlaneLoad,
+): Worst {
+  const capacities = strength.capacities[method];
+  const torsion = strength.torsion[method];
+  const count = capacities.length;
+  const sum = (at: number): number =>
+    deadFactor * (dead.along[at] as number) + windFactor * (wind.along[at] as number);
+  let [compression, compressedAt] = [0, 0];
+  for (let at = 0; at < count; at += 1) {
+    const axial = sum(at);
+    if (-axial > compression) [compression, compressedAt] = [-axial, at];
+  }
+  const amplifier = momentAmplifier(method, compression, strength.euler);
+  let [ratio, worst] = [0, 0];
+  for (let at = 0; at < count; at += 1) {
+    const can = capacities[at] as Capacities;
+    const axial = sum(at);
+    const inPlane = amplifier * sum(2 * count + at);
+    const out = windFactor * ((demand ? (demand.bending[at] as number) : 0) + local);
+    const p = Math.abs(axial) / (axial > 0 ? can.tension : can.compression);
+    const m = Math.sqrt(inPlane * inPlane + out * out) / can.moment;
+    const t = demand ? (windFactor * (demand.torsion[at] as number)) / torsion : 0;
+    const own =
+      t <= smallTorsion
+        ? interactionEnvelope.evaluate(p, m, 0)
+        : torsionInteraction.evaluate(p, m, 0, Math.abs(sum(count + at)) / can.shear, t);
+    if (!(own <= ratio)) [ratio, worst] = [own, at];
+  }
+  return { ratio, at: worst, compression, compressedAt };
+}
+
+const sumOfMoments = formula({
+  id: "moments-along",
+  symbol: "M_y",
+  name: "moment out of the hoop's plane, all of it",
+  measure: "moment",
+  arguments: [
+    ["M_1", "of the hoop as a whole", "moment"],
+    ["M_2", "between two purlins", "moment"],
+  ],
+  expression: "M_1 + M_2",
+  citation: derived("both at one place; safe side"),
+  evaluate: (whole, local) => whole + local,
+});
+
+/** Works a hoop bent both ways where it is asked most. */
+export function bentWork(
+  context: ChainContext,
+  answer: HoopAnswer,
+  strength: BentHoopStrength,
+  load: OutOfPlaneLoad,
+): LinkRow["work"] {
+  const { evaluation, runs, dead } = context;
+  return (sheet, q, combination: LinkCombination) => {
+    const { method } = combination;
+    const { windCase } = answer;
+    hoopStrength(evaluation.house, runs.outline, sheet);
+    const factors = [factoredDead(dead, windCase, combination), combination.wind * q] as const;
+    const worst = worstBent(answer, strength, factors, method, load);
+    const sum = new Superposed(sheet, weightTaken(context, windCase, combination), q, combination);
+    const capacities = strength.capacities[method];
+    const count = capacities.length;
+    const note = (place: number): string =>
+      `${(runs.places[place]?.s ?? 0).toFixed(3)} m along the hoop from its left foot`;
+    const read = (block: number, place: number) =>
+      [
+        answer.dead.along[block * count + place] as number,
+        answer.wind.along[block * count + place] as number,
+      ] as const;
+    const axial = sum.force("N", note(worst.at), ...read(0, worst.at));
+    const shear = sum.force("V", note(worst.at), ...read(1, worst.at));
+    let inPlane = sum.moment("M", note(worst.at), ...read(2, worst.at));
+    if (worst.compression > 0) {
+      const thrust = sum.force("N_min", note(worst.compressedAt), ...read(0, worst.compressedAt));
+      const level = sheet.work(loadLevel[method], []);
+      const growth = sheet.work(momentAmplification, [level, -thrust, strength.euler]);
+      inPlane = sheet.work(grownMoment, [growth, inPlane]);
+    }
+    let [out, twist] = [0, 0];
+    if (load.demand) {
+      const { endArea } = evaluation.shell;
+      const along = new AlongSheet(sheet, factors[1], load.demand, load.hoops, endArea);
+      out = along.bending(worst.at, note(worst.at));
+      twist = along.torsion(worst.at, note(worst.at));
+    }
+    if (load.workLocal) {
+      const between = load.workLocal(sheet, factors[1]);
+      out = sheet.work(sumOfMoments, [out, between]);
+    }
+    const can = capacities[worst.at] as Capacities;
+    const moment = sheet.work(momentResultant, [inPlane, out]);
+    const alongStrength = axial > 0 ? can.tension : can.compression;
+    const p = sheet.work(forceOverStrength, [Math.abs(axial), alongStrength], { symbol: "p" });
+    const m = sheet.work(momentOverStrength, [moment, can.moment], { symbol: "m_x" });
+    const v = sheet.work(forceOverStrength, [Math.abs(shear), can.shear], { symbol: "v" });
+    const t = sheet.work(momentOverStrength, [twist, strength.torsion[method]], { symbol: "t" });
+    if (t <= smallTorsion) sheet.work(interactionEnvelope, [p, m, 0]);
+    else sheet.work(torsionInteraction, [p, m, 0, v, t]);
+  };
+}

@@ -1,0 +1,165 @@
+import type { RoundTube } from "@hoopstay/section";
+import type { CombinationId } from "@hoopstay/stability";
+import {
+  archBucklingLength,
+  eulerLoad,
+  holedRoundStrength,
+  type MemberLengths,
+  type MemberSection,
+  memberSection,
+  memberStrengths,
+  type NotCovered,
+  type Strength,
+  type Worksheet,
+} from "@hoopstay/strength";
+import type { House } from "../../model/house-model.ts";
+import type { FootBolts, HoopJoint } from "../../model/link-parts.ts";
+import type { SteelTube } from "../../model/steel-tube.ts";
+import { steelOfTube } from "../steel.ts";
+import type { HoopOutline } from "./hoop-outline.ts";
+
+/** What a section of the hoop can take by one method, N and N m. */
+export interface Capacities {
+  readonly tension: number;
+  readonly compression: number;
+  readonly moment: number;
+  readonly shear: number;
+}
+export type ByMethod<Value> = Readonly<Record<CombinationId, Value>>;
+
+/** What the hoop can take: the plain tube, at its bolt holes, at its joints. */
+export interface HoopStrength {
+  readonly tube: ByMethod<Capacities>;
+  readonly holed: ByMethod<Capacities> | null;
+  /** By place in the house's list of joints; null where the joint's section is not known. */
+  readonly joints: readonly (ByMethod<Capacities> | null)[];
+  /** Elastic buckling load in the hoop's plane, N. */
+  readonly euler: number;
+  readonly findings: readonly string[];
+}
+
+/** Effective lengths of the hoop as an arch, m. */
+export interface HoopLengths {
+  readonly inPlane: number;
+  readonly outOfPlane: number;
+}
+
+/**
+ * Half the arch with its leg in its plane; out of plane the whole hoop, or the purlins' spacing where
+ * purlins have rated clamps and the end bays are braced.
+ */
+export function hoopLengths({ links }: House, { arch, leg, halfAngle }: HoopOutline): HoopLengths {
+  const whole = arch + 2 * leg;
+  const { purlins, ridge, endBraces } = links;
+  const held = endBraces !== null && (purlins?.slip ?? ridge?.slip ?? null) !== null;
+  const lines = (purlins?.slip ? purlins.lines : 0) + (ridge?.slip ? 1 : 0);
+  return {
+    inPlane: archBucklingLength(whole, halfAngle),
+    outOfPlane: held ? whole / (lines + 1) : whole,
+  };
+}
+
+/** The end drawn in to fit inside the tube, where the joint's own section is not told. */
+export function swagedEnd({ tube, steel }: SteelTube): SteelTube | null {
+  if (tube.kind !== "round") return null;
+  const end: RoundTube = { ...tube, outside: tube.outside - 2 * tube.wall };
+  return { tube: end, steel };
+}
+
+const capacity = (strength: Strength | NotCovered, method: CombinationId): number =>
+  strength.covered ? strength[method] : 0;
+
+const lengthsOf = ({ inPlane, outOfPlane }: HoopLengths): MemberLengths => ({
+  bucklingX: inPlane,
+  bucklingY: outOfPlane,
+  lateral: outOfPlane,
+  shear: inPlane,
+  torsion: outOfPlane,
+});
+
+/**
+ * @returns the strengths, or the reason why the standard does not cover this tube
+ */
+export function hoopStrength(
+  house: House,
+  outline: HoopOutline,
+  worker?: Worksheet,
+): HoopStrength | NotCovered {
+  const { hoop, joints, stub } = house.links;
+  const steel = steelOfTube(hoop);
+  const section = memberSection(hoop.tube);
+  const lengths = hoopLengths(house, outline);
+  const plain = memberStrengths(section, steel, lengthsOf(lengths), null, worker);
+  const uncovered = [plain.tension, plain.compression, plain.momentX, plain.shearX].find(
+    (one): one is NotCovered => !one.covered,
+  );
+  if (uncovered) return uncovered;
+  const both = <Value>(make: (method: CombinationId) => Value): ByMethod<Value> => ({
+    ASD: make("ASD"),
+    LRFD: make("LRFD"),
+  });
+  const tube = both(
+    (method): Capacities => ({
+      tension: capacity(plain.tension, method),
+      compression: capacity(plain.compression, method),
+      moment: capacity(plain.momentX, method),
+      shear: capacity(plain.shearX, method),
+    }),
+  );
+  const holed = holedCapacities(section, hoop, stub.bolts, tube, worker);
+  if (holed && "covered" in holed) return holed;
+  return {
+    tube,
+    holed,
+    joints: joints.map((joint) => jointCapacities(joint, hoop, lengths, tube)),
+    euler: eulerLoad.evaluate(steel.modulus, section.secondMomentX, lengths.inPlane),
+    findings: plain.findings,
+  };
+}
+
+/** The tube at a bolt's holes, or null where no bolt is told. */
+function holedCapacities(
+  section: MemberSection,
+  hoop: SteelTube,
+  bolts: FootBolts | null,
+  tube: ByMethod<Capacities>,
+  worker?: Worksheet,
+): ByMethod<Capacities> | NotCovered | null {
+  if (!bolts || section.kind !== "round") return null;
+  const axis = bolts.axis === "across" ? "extreme fibres" : "neutral axis";
+  const hole = bolts.diameter + boltHoleClearance;
+  const found = holedRoundStrength(section, steelOfTube(hoop), hole, axis, worker);
+  if ("covered" in found) return found;
+  const { moment, tension } = found;
+  const at = (method: CombinationId): Capacities => ({
+    ...tube[method],
+    tension: Math.min(tube[method].tension, tension[method]),
+    moment: moment[method],
+  });
+  return { ASD: at("ASD"), LRFD: at("LRFD") };
+}
+
+/** Hole over bolt, 1/16 in. */
+const boltHoleClearance = 0.0254 / 16;
+
+/**
+ * A joint in the tube: never more than the tube itself. The drawn-in end alone carries a swaged
+ * joint; a sleeve carries what its own section does.
+ */
+function jointCapacities(
+  { how, piece }: HoopJoint,
+  hoop: SteelTube,
+  lengths: HoopLengths,
+  tube: ByMethod<Capacities>,
+): ByMethod<Capacities> | null {
+  const weak = piece ?? (how === "swaged" ? swagedEnd(hoop) : null);
+  if (!weak) return null;
+  const own = memberStrengths(memberSection(weak.tube), steelOfTube(weak), lengthsOf(lengths));
+  const at = (method: CombinationId): Capacities => ({
+    tension: Math.min(tube[method].tension, capacity(own.tension, method)),
+    compression: Math.min(tube[method].compression, capacity(own.compression, method)),
+    moment: Math.min(tube[method].moment, capacity(own.momentX, method)),
+    shear: Math.min(tube[method].shear, capacity(own.shearX, method)),
+  });
+  return { ASD: at("ASD"), LRFD: at("LRFD") };
+}

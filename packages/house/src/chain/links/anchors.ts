@@ -1,0 +1,75 @@
+import type { Words } from "@hoopstay/core";
+import { sineOf } from "../../rail-pull/anchor-pulls.ts";
+import { railSides } from "../../rail-pull/case-on-rails.ts";
+import { combinationOf } from "../../rail-pull/dead-on-rails.ts";
+import { tetherTension } from "../../rail-pull/tether.ts";
+import type { LoadSet } from "../../review/evaluate.ts";
+import { mainForm } from "../chain-case.ts";
+import type { LinkCombination } from "../combination.ts";
+import type { ChainContext } from "../context.ts";
+import { type LinkMaker, type LinkRow, plainRow } from "../link.ts";
+import { notHeld } from "../rail/rail-actions.ts";
+import { forceOverStrength, found } from "../superposed.ts";
+
+/** Pull of each anchor that its rail needs of it, against what it may pull; load case 1. */
+export const anchorsLink: LinkMaker = (context) => {
+  const { cases, rails } = context;
+  const { vertical } = rails;
+  const rows: LinkRow[] = [];
+  const seen = new Map<LoadSet, Set<number>>();
+  for (const windCase of cases) {
+    if (!mainForm(windCase)) continue;
+    for (const [set, index] of windCase.sets) {
+      const known = seen.get(set) ?? new Set<number>();
+      seen.set(set, known);
+      if (known.has(index)) continue;
+      known.add(index);
+      for (const side of railSides) {
+        vertical.anchors[side].forEach((anchor, at) => {
+          const times = (method: "ASD" | "LRFD") => combinationOf(method).anchor * anchor.allowable;
+          rows.push(
+            plainRow(
+              {
+                link: "anchors",
+                part: "pull along the tether: ground, tether, eye, the lowest",
+                place: anchor.name,
+                run: "rail on its anchors and the ground",
+                windCase: { ...windCase, sets: new Map([[set, index]]) },
+                touches: true,
+                measure: "force",
+                work: (sheet, q, { method, weight, wind, words }) => {
+                  const up = vertical.at(set, index, side, q, method, weight, wind);
+                  if (!up) return;
+                  const by = "rail on its anchors and the ground, the worse of all ways";
+                  const pull = up.pulls[at] as number;
+                  const upright = found("T_v", "upright pull", pull, "force", by);
+                  const needs = sheet.work(upright, [], { note: words });
+                  const tension = sheet.work(tetherTension, [needs, sineOf(anchor)]);
+                  sheet.work(forceOverStrength, [tension, times(method)]);
+                },
+              },
+              (q: number, { method, weight, wind }: LinkCombination) => {
+                const up = vertical.at(set, index, side, q, method, weight, wind);
+                return up
+                  ? tetherTension.evaluate(up.pulls[at] as number, sineOf(anchor))
+                  : notHeld;
+              },
+              { ASD: times("ASD"), LRFD: times("LRFD") },
+            ),
+          );
+        });
+      }
+    }
+  }
+  return { rows, notChecked: [], findings: unanchored(context) };
+};
+
+function unanchored({ rails }: ChainContext): Words[] {
+  return railSides
+    .filter((side) => rails.vertical.anchors[side].length === 0)
+    .map(
+      (side): Words => [
+        `No anchor that counts holds the ${side} rail: it is held by weight alone, see lift off.`,
+      ],
+    );
+}

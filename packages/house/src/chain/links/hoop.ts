@@ -1,0 +1,262 @@
+import type { LinkNotChecked, Words } from "@hoopstay/core";
+import {
+  interaction,
+  loadLevel,
+  momentAmplification,
+  momentAmplifier,
+  workInteraction,
+} from "@hoopstay/strength";
+import type { ChainCase } from "../chain-case.ts";
+import type { LinkCombination } from "../combination.ts";
+import type { ChainContext } from "../context.ts";
+import { factoredDead, type HoopAnswer, hoopWords } from "../hoop/hoop-answers.ts";
+import type { HoopPlace } from "../hoop/hoop-stations.ts";
+import {
+  type ByMethod,
+  type Capacities,
+  type HoopStrength,
+  hoopStrength,
+} from "../hoop/hoop-strength.ts";
+import type { LinkMaker, LinkRow } from "../link.ts";
+import { ratioRow } from "../link.ts";
+import { forceOverStrength, grownMoment, Superposed } from "../superposed.ts";
+import { whileTied } from "./ties.ts";
+
+/** Where along a hoop the ratio is greatest, and the forces there. */
+export interface HoopWorst {
+  ratio: number;
+  place: number;
+  axial: number;
+  moment: number;
+  amplifier: number;
+  /** Greatest compression anywhere along the hoop, and where. */
+  compression: number;
+  compressedAt: number;
+}
+
+/** To be written into. */
+export const noWorst = (): HoopWorst => ({
+  ratio: 0,
+  place: 0,
+  axial: 0,
+  moment: 0,
+  amplifier: 1,
+  compression: 0,
+  compressedAt: 0,
+});
+
+/** What every place looked at along the hoop can take. */
+export function capacitiesOf(
+  { tube, holed, joints }: HoopStrength,
+  { evaluation, runs }: ChainContext,
+): ByMethod<Capacities[]> {
+  const all = evaluation.house.links.joints;
+  const at = ({ kind, joint }: HoopPlace, method: "ASD" | "LRFD"): Capacities => {
+    if (kind === "bolts" && holed) return holed[method];
+    if (kind === "joint" && joint) return (joints[all.indexOf(joint)] ?? tube)[method];
+    return tube[method];
+  };
+  const of = (method: "ASD" | "LRFD") => runs.places.map((place) => at(place, method));
+  return { ASD: of("ASD"), LRFD: of("LRFD") };
+}
+
+/** Bending with thrust by H1-1 along one hoop, second order by the amplified moment. Writes into `into`. */
+export function worstAlong(
+  { dead, wind }: HoopAnswer,
+  capacities: readonly Capacities[],
+  euler: number,
+  deadFactor: number,
+  windFactor: number,
+  method: "ASD" | "LRFD",
+  into: HoopWorst,
+): HoopWorst {
+  const count = capacities.length;
+  const moments = 2 * count;
+  const [still, blown] = [dead.along, wind.along];
+  into.compression = 0;
+  into.compressedAt = 0;
+  for (let at = 0; at < count; at += 1) {
+    const axial = deadFactor * (still[at] as number) + windFactor * (blown[at] as number);
+    if (-axial > into.compression) {
+      into.compression = -axial;
+      into.compressedAt = at;
+    }
+  }
+  into.amplifier = momentAmplifier(method, into.compression, euler);
+  into.ratio = -1;
+  for (let at = 0; at < count; at += 1) {
+    const axial = deadFactor * (still[at] as number) + windFactor * (blown[at] as number);
+    const moment =
+      deadFactor * (still[moments + at] as number) + windFactor * (blown[moments + at] as number);
+    const can = capacities[at] as Capacities;
+    const along = axial > 0 ? can.tension : can.compression;
+    const ratio = interaction(axial, along, into.amplifier * moment, can.moment, 0, can.moment);
+    if (!(ratio <= into.ratio)) {
+      into.ratio = ratio;
+      into.place = at;
+      into.axial = axial;
+      into.moment = moment;
+    }
+  }
+  return into;
+}
+
+/** The greatest shear over what the tube takes in shear. */
+function shearRatio(
+  { dead, wind }: HoopAnswer,
+  capacities: readonly Capacities[],
+  deadFactor: number,
+  windFactor: number,
+): number {
+  const count = capacities.length;
+  let worst = 0;
+  for (let at = 0; at < count; at += 1) {
+    const shear =
+      deadFactor * (dead.along[count + at] as number) +
+      windFactor * (wind.along[count + at] as number);
+    worst = Math.max(worst, Math.abs(shear) / (capacities[at] as Capacities).shear);
+  }
+  return worst;
+}
+
+/** The hoop itself: bending with thrust and shear, wherever along it they ask most. */
+export const hoopLink: LinkMaker = (context) => {
+  const { evaluation, runs, dead, answers, hoopPlaces } = context;
+  const { house } = evaluation;
+  const strength = hoopStrength(house, runs.outline);
+  if ("covered" in strength) {
+    const why = `${strength.reason}. ${strength.mend}`;
+    return {
+      rows: [],
+      notChecked: [{ link: "hoop", words: "the hoops", why, demand: null }],
+      findings: [],
+    };
+  }
+  const capacities = capacitiesOf(strength, context);
+  const rows: LinkRow[] = [];
+  const worst = noWorst();
+  for (const answer of answers) {
+    if (answer.run.bound) continue;
+    const { windCase, run } = answer;
+    const railed = runs.railed.some((one) => one === run);
+    const place = hoopWords(answer, hoopPlaces.length, railed);
+    const about = { link: "hoop", place, run: run.words, windCase } as const;
+    const workBending = bendingWork(context, answer, strength, capacities);
+    const workShear = shearWork(context, answer, capacities);
+    const factors = (q: number, combination: LinkCombination) =>
+      [factoredDead(dead, windCase, combination), combination.wind * q] as const;
+    const bending = ratioRow(
+      { ...about, part: "bending with thrust", work: workBending },
+      (q, combination) => {
+        const { method } = combination;
+        const [d, w] = factors(q, combination);
+        return worstAlong(answer, capacities[method], strength.euler, d, w, method, worst).ratio;
+      },
+    );
+    const shear = ratioRow({ ...about, part: "shear", work: workShear }, (q, combination) => {
+      const [d, w] = factors(q, combination);
+      return shearRatio(answer, capacities[combination.method], d, w);
+    });
+    rows.push(whileTied(context, answer, bending), whileTied(context, answer, shear));
+  }
+  const findings = strength.findings.map((finding): Words => [`Hoops: ${finding}`]);
+  return { rows, notChecked: jointsUnknown(strength, context), findings };
+};
+
+function jointsUnknown(strength: HoopStrength, { evaluation }: ChainContext): LinkNotChecked[] {
+  return evaluation.house.links.joints.flatMap(({ how }, index): LinkNotChecked[] =>
+    strength.joints[index]
+      ? []
+      : [
+          {
+            link: "hoop",
+            words: `joint ${index + 1} in the hoop tube (${how})`,
+            why: "its section is not entered (hoops.joints.tube); the hoop is checked as if whole there",
+            demand: null,
+          },
+        ],
+  );
+}
+
+/** Weight on the hoops that a combination takes, N/m, unfactored. */
+export const weightTaken = (
+  { dead }: ChainContext,
+  windCase: ChainCase,
+  combination: LinkCombination,
+): number => factoredDead(dead, windCase, { ...combination, dead: 1 });
+
+function bendingWork(
+  context: ChainContext,
+  answer: HoopAnswer,
+  strength: HoopStrength,
+  capacities: ByMethod<Capacities[]>,
+): LinkRow["work"] {
+  return (sheet, q, combination) => {
+    const { evaluation, runs } = context;
+    const { method } = combination;
+    const { dead, wind, windCase } = answer;
+    hoopStrength(evaluation.house, runs.outline, sheet);
+    const weight = weightTaken(context, windCase, combination);
+    const sum = new Superposed(sheet, weight, q, combination);
+    const d = combination.dead * weight;
+    const all = capacities[method];
+    const w = combination.wind * q;
+    const worst = worstAlong(answer, all, strength.euler, d, w, method, noWorst());
+    const count = all.length;
+    const s = runs.places[worst.place]?.s ?? 0;
+    const along = `${s.toFixed(3)} m along the hoop from its left foot`;
+    const at = (block: number, place: number, of: Float64Array) =>
+      of[block * count + place] as number;
+    const axial = sum.force(
+      "N",
+      along,
+      at(0, worst.place, dead.along),
+      at(0, worst.place, wind.along),
+    );
+    const moment = sum.moment(
+      "M",
+      along,
+      at(2, worst.place, dead.along),
+      at(2, worst.place, wind.along),
+    );
+    let grown = moment;
+    if (worst.compression > 0) {
+      const place = worst.compressedAt;
+      const where = `greatest compression, ${(runs.places[place]?.s ?? 0).toFixed(3)} m along`;
+      const thrust = sum.force("N_min", where, at(0, place, dead.along), at(0, place, wind.along));
+      const level = sheet.work(loadLevel[method], []);
+      const growth = sheet.work(momentAmplification, [level, -thrust, strength.euler]);
+      grown = sheet.work(grownMoment, [growth, moment]);
+    }
+    const can = all[worst.place] as Capacities;
+    const alongStrength = axial > 0 ? can.tension : can.compression;
+    workInteraction([axial, alongStrength], [grown, can.moment], [0, can.moment], sheet);
+  };
+}
+
+function shearWork(
+  context: ChainContext,
+  answer: HoopAnswer,
+  capacities: ByMethod<Capacities[]>,
+): LinkRow["work"] {
+  return (sheet, q, combination) => {
+    const { dead, wind, windCase } = answer;
+    const weight = weightTaken(context, windCase, combination);
+    const sum = new Superposed(sheet, weight, q, combination);
+    const [d, w] = [combination.dead * weight, combination.wind * q];
+    const all = capacities[combination.method];
+    const count = all.length;
+    const share = (place: number): number =>
+      Math.abs(
+        d * (dead.along[count + place] as number) + w * (wind.along[count + place] as number),
+      ) / (all[place] as Capacities).shear;
+    const place = all.reduce((worst, _, at) => (share(at) > share(worst) ? at : worst), 0);
+    const force = sum.force(
+      "V",
+      `${(context.runs.places[place]?.s ?? 0).toFixed(3)} m along the hoop from its left foot`,
+      dead.along[count + place] as number,
+      wind.along[count + place] as number,
+    );
+    sheet.work(forceOverStrength, [Math.abs(force), (all[place] as Capacities).shear]);
+  };
+}

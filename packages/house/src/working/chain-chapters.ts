@@ -1,0 +1,40 @@
+import { Chapter, constant, derived } from "@hoopstay/core";
+import { codeSpeed, directionality, workingGust } from "@hoopstay/load";
+import type { ChainOf } from "../chain/chain-review.ts";
+import { designCombinations } from "../chain/combination.ts";
+import { linkWords } from "../chain/link-words.ts";
+import type { Evaluation } from "../review/evaluate.ts";
+
+const byScan = derived("first failure from no wind upward, by scan and bisection to 1e-9");
+
+/** From the pressure at which a link first fails to its code speed, m/s; null where it does not. */
+function workSpeed(
+  chapter: Chapter,
+  method: "ASD" | "LRFD",
+  limit: number,
+  { factors }: Evaluation,
+): number | null {
+  if (!Number.isFinite(limit)) return null;
+  const name = "K_d q_h at which the link first fails";
+  const found = constant("link-limit", "q_c", name, limit, "pressure", byScan);
+  const q = chapter.work(found, [], { note: method });
+  return chapter.work(codeSpeed, [q, factors.perSpeedSquared], { note: method });
+}
+
+/** One chapter for every link of the load path, weakest first: its weakest check, worked in full. */
+export function chainChapters(evaluation: Evaluation, { weakest }: ChainOf): Chapter[] {
+  const { pressure, site } = evaluation;
+  return weakest.map(({ rated, state }, index) => {
+    const { row, limit } = rated;
+    const title = `Strength of ${linkWords[row.link]}: ${row.part}; ${row.place}; ${state}; ${row.run}`;
+    const chapter = new Chapter(`S${index + 1}`, title);
+    const combination = designCombinations(site.combination).reduce((a, b) =>
+      row.ratio(pressure, b) > row.ratio(pressure, a) ? b : a,
+    );
+    row.work(chapter, pressure, combination);
+    workSpeed(chapter, "LRFD", limit.LRFD, evaluation);
+    const speed = workSpeed(chapter, "ASD", limit.ASD, evaluation);
+    if (speed !== null) chapter.work(workingGust, [speed, directionality.value]);
+    return chapter;
+  });
+}
