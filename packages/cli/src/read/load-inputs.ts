@@ -4,6 +4,7 @@ import {
   bearingComplaint,
   type House,
   type HouseInput,
+  type HouseToday,
   houseComplaints,
   houseSchema,
   type InputRow,
@@ -25,7 +26,15 @@ export interface Inputs {
   readonly rows: readonly InputRow[];
   readonly digest: string;
   readonly date: string | null;
+  readonly today: HouseToday;
 }
+
+/** What a command reads besides of a house file that is sound by itself; complaints are collected. */
+export type ReadMore = (
+  today: HouseToday,
+  site: Site | undefined,
+  complaints: PathComplaint[],
+) => void;
 
 /** Turns the complaints of one file into complaints with file, line and key. */
 const placed = (
@@ -40,7 +49,8 @@ const placed = (
     key: path.map(String).join(".") || "(whole file)",
   }));
 
-interface ReadFile<Model> {
+interface ReadFile<Input, Model> {
+  readonly input?: Input;
   readonly model?: Model;
   readonly rows: readonly InputRow[];
   readonly text: string;
@@ -54,7 +64,7 @@ function readOne<Input, Model>(
   schema: { safeParse(value: unknown): SafeParse<Input> },
   model: (input: Input, complaints: PathComplaint[]) => Model | undefined,
   complaints: Complaint[],
-): ReadFile<Model> {
+): ReadFile<Input, Model> {
   try {
     const text = readText(file);
     const document = parseText(text, file);
@@ -69,7 +79,8 @@ function readOne<Input, Model>(
     const made = model(parsed.data, found);
     complaints.push(...placed(found, file, document));
     const rows = inputRows(kind, parsed.data);
-    return { ...(made === undefined ? {} : { model: made }), rows, text, value, document };
+    const input = parsed.data;
+    return { input, ...(made === undefined ? {} : { model: made }), rows, text, value, document };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     for (const one of error.complaints) complaints.push(one);
@@ -81,9 +92,33 @@ type SafeParse<Input> =
   | { success: true; data: Input }
   | { success: false; error: { issues: Parameters<typeof schemaComplaints>[0] } };
 
-/** Both files, read, checked and turned into models; every complaint about either at once. */
-export function loadInputs(houseFile: string, siteFile: string): Inputs {
-  const complaints: Complaint[] = [];
+/** What was typed on the command line has no file and no line. */
+const placedOrTyped = (
+  complaints: readonly PathComplaint[],
+  file: string,
+  document: ParsedDocument,
+): Complaint[] =>
+  complaints.flatMap((one) => {
+    const { path, ...complaint } = one;
+    const typed = String(path[0]).startsWith("--");
+    return typed
+      ? [{ ...complaint, key: path.map(String).join(" ") }]
+      : placed([one], file, document);
+  });
+
+/**
+ * Both files, read, checked and turned into models; every complaint about either at once.
+ *
+ * @param readMore reads what else a command needs of the house file
+ * @param before complaints about the command line, told with those about the files
+ */
+export function loadInputs(
+  houseFile: string,
+  siteFile: string,
+  readMore?: ReadMore,
+  before: readonly Complaint[] = [],
+): Inputs {
+  const complaints: Complaint[] = [...before];
   const houseModel = (input: HouseInput, found: PathComplaint[]): House | undefined => {
     found.push(...houseComplaints(input));
     return readHouseModel(input, found);
@@ -100,7 +135,14 @@ export function loadInputs(houseFile: string, siteFile: string): Inputs {
       complaints.push(...placed([{ ...sinking, path }], siteFile, site.document));
     }
   }
-  if (complaints.length > 0 || !house.model || !site.model) throw new Refusal(complaints);
+  const today = house.model &&
+    house.input && { document: house.value, input: house.input, house: house.model };
+  if (readMore && today && house.document) {
+    const found: PathComplaint[] = [];
+    readMore(today, site.model, found);
+    complaints.push(...placedOrTyped(found, houseFile, house.document));
+  }
+  if (complaints.length > 0 || !today || !site.model) throw new Refusal(complaints);
   const digest = createHash("sha256")
     .update(house.text)
     .update("\0")
@@ -108,8 +150,9 @@ export function loadInputs(houseFile: string, siteFile: string): Inputs {
     .digest("hex");
   const { date } = site.value as { date?: unknown };
   return {
-    house: house.model,
+    house: today.house,
     site: site.model,
+    today,
     rows: [...house.rows, ...site.rows],
     digest,
     date: typeof date === "string" ? date : null,
