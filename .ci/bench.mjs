@@ -9,7 +9,7 @@ import process from "node:process";
 const root = join(import.meta.dirname, "..");
 const bench = join(root, "tests/bench");
 const { buildSync } = createRequire(join(root, "packages/cli/package.json"))("esbuild");
-const benches = ["whole-house", "count-search"].filter(
+const benches = ["whole-house", "count-search", "design-search"].filter(
   (name) => !process.argv[2] || name === process.argv[2],
 );
 const made = mkdtempSync(join(tmpdir(), "bench-"));

@@ -4,21 +4,46 @@ import { join } from "node:path";
 import process from "node:process";
 import { build } from "esbuild";
 
-// Bundles the command into dist/program.cjs, and keeps V8's compiled code of it beside it, so that
-// a start compiles nothing: launch.cjs runs the one with the other. What is imported on demand
-// (report, second evaluation) lies in the same file and is not touched before it is asked for.
+// Bundles the command into three files, so that a check reads what it needs only: the program with
+// `check`, the other commands, the report. Beside a bundle lies V8's compiled code of it, so that a
+// start compiles nothing: launch.cjs runs the one with the other.
 const here = import.meta.dirname;
 const root = join(here, "../..");
 const dist = join(here, "dist");
 const { version } = JSON.parse(readFileSync(join(here, "package.json"), "utf8"));
 
+const bundles = {
+  program: join(here, "src/main.ts"),
+  more: join(here, "src/commands/more.ts"),
+  report: join(root, "packages/report/src/index.ts"),
+};
+const onDemand = { "./more.ts": "./more.cjs", "@hoopstay/report": "./report.cjs" };
+
+/**
+ * What is imported on demand stays in its own bundle. The command line's reader could start other
+ * programs; this one never does, and what starts them is slow to load.
+ */
+const apart = {
+  name: "apart",
+  setup(plugin) {
+    plugin.onResolve({ filter: /^node:child_process$/ }, ({ path }) => ({
+      path,
+      namespace: "none",
+    }));
+    plugin.onLoad({ filter: /./, namespace: "none" }, () => ({ contents: "" }));
+    plugin.onResolve({ filter: /^(\.\/more\.ts|@hoopstay\/report)$/ }, ({ kind, path }) =>
+      kind === "dynamic-import" ? { path: onDemand[path], external: true } : undefined,
+    );
+  },
+};
+
+rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist, { recursive: true });
-// Compiled code of another bundle must never run: it goes first and comes last.
-rmSync(join(dist, "program.compiled"), { force: true });
 const { metafile } = await build({
   absWorkingDir: root,
-  entryPoints: [join(here, "src/main.ts")],
-  outfile: join(dist, "program.cjs"),
+  entryPoints: bundles,
+  outdir: dist,
+  outExtension: { ".js": ".cjs" },
   bundle: true,
   format: "cjs",
   platform: "node",
@@ -26,8 +51,18 @@ const { metafile } = await build({
   minify: true,
   metafile: true,
   legalComments: "none",
+  banner: { js: "(function (exports, require, module, __filename, __dirname) {" },
+  footer: { js: "})" },
+  supported: { "dynamic-import": false },
   define: { __VERSION__: JSON.stringify(version) },
+  plugins: [apart],
 });
+// Signs in patterns are all that is left beyond ASCII; written out, a start reads one byte a letter.
+const escaped = (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, "0")}`;
+for (const name of Object.keys(bundles)) {
+  const file = join(dist, `${name}.cjs`);
+  writeFileSync(file, readFileSync(file, "utf8").replace(/[^\0-\x7f]/g, escaped));
+}
 writeFileSync(join(dist, "meta.json"), JSON.stringify(metafile));
 writeFileSync(join(dist, "package.json"), '{ "type": "commonjs" }\n');
 cpSync(join(here, "launch.cjs"), join(dist, "hoopstay.js"));

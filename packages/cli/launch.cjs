@@ -4,13 +4,22 @@ const { existsSync, readFileSync } = require("node:fs");
 const { join } = require("node:path");
 const { Script } = require("node:vm");
 
-const filename = join(__dirname, "program.cjs");
-const compiled = join(__dirname, "program.compiled");
-const source = `(function (exports, require, module, __filename, __dirname) {${readFileSync(filename, "utf8")}\n})`;
-const options = existsSync(compiled)
-  ? { filename, cachedData: readFileSync(compiled) }
-  : { filename };
-const script = new Script(source, options);
-const program = { exports: {} };
-script.runInThisContext()(program.exports, require, program, filename, __dirname);
-module.exports = { script, done: program.exports.done };
+const scripts = {};
+
+/** A bundle's exports, or what Node itself has. */
+function load(name) {
+  if (!name.startsWith("./")) return require(name);
+  const filename = join(__dirname, name);
+  const compiled = filename.replace(/cjs$/, "compiled");
+  const source = readFileSync(filename, "latin1");
+  const options = existsSync(compiled)
+    ? { filename, cachedData: readFileSync(compiled) }
+    : { filename };
+  const script = new Script(source, options);
+  scripts[name] = script;
+  const bundle = { exports: {} };
+  script.runInThisContext()(bundle.exports, load, bundle, filename, __dirname);
+  return bundle.exports;
+}
+
+module.exports = { scripts, done: load("./program.cjs").done };

@@ -7,9 +7,11 @@ const dist = join(__dirname, "dist");
 const report = join(dist, "warm.html");
 const [house, site] = process.argv.slice(2);
 process.argv = [process.execPath, "hoopstay", "check", house, site, "--report", report];
-const { script, done } = require(join(dist, "hoopstay.js"));
+const { scripts, done } = require(join(dist, "hoopstay.js"));
 done.then(() => {
   rmSync(report, { force: true });
-  writeFileSync(join(dist, "program.compiled"), script.createCachedData());
+  for (const [name, script] of Object.entries(scripts)) {
+    writeFileSync(join(dist, name.replace(/cjs$/, "compiled")), script.createCachedData());
+  }
   process.exitCode = 0;
 });

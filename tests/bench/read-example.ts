@@ -11,13 +11,14 @@ import {
 } from "@hoopstay/house";
 import { parse } from "yaml";
 
-const fixture = (path: string): unknown =>
+/** A file of the fixtures, as parsed. */
+export const readFixture = (path: string): unknown =>
   parse(readFileSync(join(process.argv[2] ?? "fixtures", path), "utf8"));
 
 /** An example house and site of the fixtures, in SI. */
 export function readExample(houseName: string, siteName: string): { house: House; site: Site } {
-  const house = readHouseModel(houseSchema.parse(fixture(`houses/${houseName}.yaml`)), []);
-  const site = readSiteModel(siteSchema.parse(fixture(`sites/${siteName}.yaml`)), []);
+  const house = readHouseModel(houseSchema.parse(readFixture(`houses/${houseName}.yaml`)), []);
+  const site = readSiteModel(siteSchema.parse(readFixture(`sites/${siteName}.yaml`)), []);
   if (!house || !site) throw new Error("the example is refused");
   return { house, site };
 }

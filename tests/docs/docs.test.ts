@@ -43,6 +43,13 @@ function hoopstay(line: string) {
   return { status, stderr, shown, written };
 }
 
+/** An answer is printed whole, or up to a line of dots. */
+function expectShown(shown: string, answer: string): void {
+  const [start = "", rest] = answer.split(/^\.\.\.\n/m);
+  if (rest === undefined) expect(shown).toBe(answer);
+  else expect(shown.slice(0, start.length)).toBe(start);
+}
+
 describe("README", () => {
   test("its first paragraph says who, what they must decide and what is answered", () => {
     const first = readme.split(/\n\n/)[1] ?? "";
@@ -76,10 +83,11 @@ describe("README", () => {
   test.each(commands)("$line", ({ line, answer }) => {
     const { status, stderr, shown, written } = hoopstay(line);
     expect([0, 1], stderr).toContain(status);
-    expect(stderr).toBe("");
+    // A search tells on the way how far it is.
+    expect(stderr.replaceAll(/^\d+ of \d+ designs, .*\n/gm, "")).toBe("");
     expect(shown.length).toBeGreaterThan(0);
     if (written !== undefined) expect(existsSync(written)).toBe(true);
-    if (answer !== undefined) expect(shown).toBe(answer);
+    if (answer !== undefined) expectShown(shown, answer);
   });
 
   const files = blocks.filter(({ language }) => language === "yaml").map(({ text }) => text);

@@ -7,7 +7,7 @@ const gauss = [-0.861136311594053, -0.339981043584856, 0.339981043584856, 0.8611
 );
 
 /** Integral over both rails of a function that is smooth between stations. */
-export function overRails(
+function overRails(
   { y }: BasePlan,
   value: (side: "left" | "right", place: number) => number,
 ): number {

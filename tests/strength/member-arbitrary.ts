@@ -41,7 +41,7 @@ export const anySteel = fc
   );
 
 /** 1 in to 30 ft. */
-export const anyLength = between(inch, 360 * inch);
+const anyLength = between(inch, 360 * inch);
 
 export const anyLengths = fc.record({
   bucklingX: anyLength,

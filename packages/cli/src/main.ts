@@ -3,7 +3,10 @@ import { exitCodeOf, Refusal } from "@hoopstay/core";
 import { jsonSchema, type SchemaName } from "@hoopstay/house";
 import { Command, CommanderError, Option } from "commander";
 import { type CheckOptions, check, type Outcome } from "./commands/check.ts";
+import { declareCompare } from "./commands/declare-compare.ts";
+import { declareFirst } from "./commands/declare-first.ts";
 import { declareHeld } from "./commands/declare-held.ts";
+import { declareSearch } from "./commands/declare-search.ts";
 import { showComplaints } from "./show/complaints.ts";
 
 declare const __VERSION__: string;
@@ -42,6 +45,9 @@ program
   });
 
 declareHeld(program, settle);
+declareFirst(program, settle);
+declareCompare(program, settle);
+declareSearch(program, settle);
 
 program
   .command("schema")
@@ -60,8 +66,10 @@ const commandComplaint = (given: string, expected: string, mend = "See: hoopstay
 /** What the command line's reader says, in the order of every other complaint. */
 function commandRefusal({ code, message }: CommanderError) {
   const given = process.argv.slice(2).join(" ") || "no command";
-  if (code === "commander.help")
-    return commandComplaint(given, "a command: check, hold, card, ladder, pulls or schema");
+  if (code === "commander.help") {
+    const known = program.commands.map((command) => command.name());
+    return commandComplaint(given, `one of the commands ${known.join(", ")}`);
+  }
   const [what = "", near] = message.replace(/^error: /, "").split("\n");
   return commandComplaint(
     given,

@@ -1,3 +1,16 @@
+export { chainOf, chainReview } from "./chain/chain-review.ts";
+export { chainRows } from "./chain/chain-rows.ts";
+export { linkCombinations } from "./chain/combination.ts";
+export { type ChainContext, chainContext } from "./chain/context.ts";
+export { firstFailure } from "./chain/limit.ts";
+export type { LinkRow } from "./chain/link.ts";
+export type { AskedVariant } from "./compare/asked-variant.ts";
+export { compareReview } from "./compare/compare-review.ts";
+export type { HouseToday, VariantHouse } from "./compare/read-variant.ts";
+export { readVariants } from "./compare/read-variants.ts";
+export type { DesignRange } from "./design-search/range/design-range.ts";
+export { readRange } from "./design-search/range/read-range.ts";
+export { type SearchProgress, searchDesigns } from "./design-search/search-designs.ts";
 export { holdReview } from "./hold-down/hold-review.ts";
 export * from "./layout/assess-layout.ts";
 export * from "./layout/count-search.ts";

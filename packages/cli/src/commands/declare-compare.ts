@@ -31,6 +31,6 @@ export function declareCompare(program: Command, settle: (outcome: Outcome) => v
     .addOption(new Option("--units <system>", "units shown").choices(["us", "si"]).default("us"))
     .addHelpText("after", help)
     .action(async (house: string, site: string, options: CompareOptions) => {
-      settle(await (await import("./compare.ts")).compare(house, site, options));
+      settle(await (await import("./more.ts")).compare(house, site, options));
     });
 }

@@ -27,6 +27,6 @@ export function declareFirst(program: Command, settle: (outcome: Outcome) => voi
     .addOption(new Option("--units <system>", "units shown").choices(["us", "si"]).default("us"))
     .addHelpText("after", help)
     .action(async (house: string, site: string, options: FirstOptions) => {
-      settle(await (await import("./first.ts")).first(house, site, options));
+      settle(await (await import("./more.ts")).first(house, site, options));
     });
 }

@@ -36,7 +36,7 @@ export function declareHeld(program: Command, settle: (outcome: Outcome) => void
     "hold",
     "what holds it here: ground, anchors as fitted, the fewest of each kind, ballast, pull to move",
     "",
-    async (...given) => (await import("./hold.ts")).hold(...given),
+    async (...given) => (await import("./more.ts")).hold(...given),
   )
     .option("--certificate", "also print forces in balance that anyone can add up")
     .option("--report <file>", "also write the whole report with all of this in it");
@@ -45,14 +45,14 @@ export function declareHeld(program: Command, settle: (outcome: Outcome) => void
     "card",
     "move card: one page for the person on the ground",
     " --to move-card.html",
-    async (...given) => (await import("./card.ts")).card(...given),
+    async (...given) => (await import("./more.ts")).card(...given),
   ).option("--to <file>", "write the card, one self-contained HTML page");
 
   declare<LadderOptions>(
     "ladder",
     "storm ladder: what to do at which forecast gust",
     ' --gust "45 mph"',
-    async (...given) => (await import("./ladder.ts")).ladder(...given),
+    async (...given) => (await import("./more.ts")).ladder(...given),
   )
     .option("--gust <speed>", 'gust of the forecast with its unit, such as "45 mph"; never a mean')
     .option("--to <file>", "also write the ladder, one self-contained HTML page");
@@ -61,6 +61,6 @@ export function declareHeld(program: Command, settle: (outcome: Outcome) => void
     "pulls",
     "pull log: what each test counts, what is allowed, what to pull next",
     "",
-    async (...given) => (await import("./pulls.ts")).pulls(...given),
+    async (...given) => (await import("./more.ts")).pulls(...given),
   );
 }

@@ -17,4 +17,9 @@ export class Refusal extends Error {
     super(complaints.map((complaint) => `${complaint.code}: ${complaint.expected}`).join("\n"));
     this.name = "Refusal";
   }
+
+  /** By name: the command is built in several bundles, each with a class of its own. */
+  static override [Symbol.hasInstance](error: unknown): boolean {
+    return Error[Symbol.hasInstance](error) && (error as Error).name === "Refusal";
+  }
 }

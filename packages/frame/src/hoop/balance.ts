@@ -1,14 +1,24 @@
 import { beamStiffness } from "./beam.ts";
-import type { HoopFrame } from "./hoop-frame.ts";
+import type { Hoop } from "./hoop.ts";
 import { jointPoint } from "./hoop-input.ts";
+import type { Intervals } from "./intervals.ts";
 import { barWidth, footMovesAt, intervalWidth, resultantAt } from "./response.ts";
+
+/** A frame as far as its balance needs it. */
+export interface Framed {
+  readonly hoop: Hoop;
+  readonly intervals: Intervals;
+  readonly size: number;
+  readonly statesAt: number;
+  barAt(bar: number): number;
+}
 
 /**
  * What is left over of the three sums of equilibrium of the whole (forces in x and z, moments about
  * the left foot), as a part of the loads' size: forces, and moments over the developed length. The
  * size counts loads without sign, and forces inside the hoop where they are greater.
  */
-export function hoopImbalance(frame: HoopFrame, response: Float64Array): number {
+export function hoopImbalance(frame: Framed, response: Float64Array): number {
   const { line } = frame.hoop;
   const reach = line.length;
   const left = { x: line.x[0] as number, z: line.z[0] as number };
@@ -32,7 +42,7 @@ export function hoopImbalance(frame: HoopFrame, response: Float64Array): number 
  * Size of what acts on and in the hoop, N: loads without sign, or forces inside where they are
  * greater.
  */
-export function loadSize(frame: HoopFrame, response: Float64Array): number {
+export function loadSize(frame: Framed, response: Float64Array): number {
   const { hoop, intervals } = frame;
   const reach = hoop.line.length;
   let [loads, inside] = [0, 0];
@@ -62,7 +72,7 @@ export function loadSize(frame: HoopFrame, response: Float64Array): number {
 }
 
 /** @throws Error where a response is out of balance by more than rounding */
-export function checkedImbalance(frame: HoopFrame, response: Float64Array, rounding: number): void {
+export function checkedImbalance(frame: Framed, response: Float64Array, rounding: number): void {
   const imbalance = hoopImbalance(frame, response);
   if (imbalance <= rounding) return;
   throw new Error(`fault of its own: the hoop is out of balance by ${imbalance} of its load`);

@@ -1,7 +1,7 @@
 import { type Complaint, Refusal } from "@hoopstay/core";
 import { complain, finite, positive, within } from "./complaints.ts";
 import type { BarJoint, Hoop, HoopBar, HoopLoad, MemberSection } from "./hoop.ts";
-import type { PlanePoint } from "./hoop-line.ts";
+import type { PlanePoint } from "./hoop-piece.ts";
 import { pointOnLine } from "./on-line.ts";
 
 /** Places nearer than this part of the developed length (10 nm on 10 m) are one place. */

@@ -1,4 +1,5 @@
-import type { HoopLine, PlanePoint } from "./hoop-line.ts";
+import type { HoopLine } from "./hoop-line.ts";
+import type { PlanePoint } from "./hoop-piece.ts";
 
 /** Area (m2), second moment of area in the plane (m4) and Young's modulus (Pa) of a member. */
 export interface MemberSection {

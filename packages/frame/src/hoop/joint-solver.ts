@@ -1,8 +1,7 @@
 import { assembleLoad, assembleStiffness } from "./assemble.ts";
-import { loadSize } from "./balance.ts";
+import { type Framed, loadSize } from "./balance.ts";
 import { loose } from "./beam.ts";
 import { eliminate, reduce, substituteBack } from "./eliminate.ts";
-import type { HoopFrame } from "./hoop-frame.ts";
 import { greatestLeftOver, leftOver } from "./left-over.ts";
 import { type FrameParts, noLoad, recover } from "./recover.ts";
 import { addRows } from "./response.ts";
@@ -23,7 +22,7 @@ export class JointSolver {
 
   /** @throws Error where the joints can move without force */
   constructor(
-    private readonly frame: HoopFrame,
+    private readonly frame: Framed,
     private readonly parts: FrameParts,
   ) {
     const { unknowns, elements, bars } = parts;

@@ -1,6 +1,6 @@
 import { type Complaint, Refusal } from "@hoopstay/core";
 import { complain, finite, positive } from "./complaints.ts";
-import { endOf, type HoopPiece, lengthOf, startOf } from "./hoop-line.ts";
+import { endOf, type HoopPiece, lengthOf, startOf } from "./hoop-piece.ts";
 
 /** Pieces that are apart by less than this part of their size do meet. */
 const meeting = 1e-6;

@@ -1,7 +1,8 @@
 import { type Complaint, Refusal } from "@hoopstay/core";
 import type { Side } from "../rail/along-rail.ts";
 import { complain, within } from "./complaints.ts";
-import type { HoopLine, PlanePoint } from "./hoop-line.ts";
+import type { HoopLine } from "./hoop-line.ts";
+import type { PlanePoint } from "./hoop-piece.ts";
 import { step, stepSize } from "./step.ts";
 
 /**

@@ -5,7 +5,7 @@ import type { LinkCombination } from "./combination.ts";
 import type { ChainContext } from "./context.ts";
 
 /** What a link has to carry and what it can, factored by one combination. */
-export interface Asked {
+interface Asked {
   readonly demand: number;
   readonly resistance: number;
 }

@@ -2,12 +2,11 @@ import type { Tube } from "@hoopstay/section";
 import type { boltGrades } from "../schema/fixings.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
 import type { Assumptions } from "./assumption.ts";
-import type { Rail } from "./house-model.ts";
 import type { HouseShape } from "./shape.ts";
 import { type SteelTube, steelTube, steelTubeAt } from "./steel-tube.ts";
 
-export type BoltGrade = (typeof boltGrades)[number];
-export type Wood = "spruce-pine-fir" | "southern-pine" | "douglas-fir-larch" | "hem-fir";
+type BoltGrade = (typeof boltGrades)[number];
+type Wood = "spruce-pine-fir" | "southern-pine" | "douglas-fir-larch" | "hem-fir";
 
 /** Bolts of one foot, m. */
 export interface FootBolts {
@@ -25,12 +24,12 @@ export interface FootBolts {
 }
 
 /** Leg of a fillet weld, m, and strength of its metal, Pa, where known. */
-export interface FilletWeld {
+interface FilletWeld {
   readonly leg: number;
   readonly electrode: number | null;
 }
 
-export interface Stub extends SteelTube {
+interface Stub extends SteelTube {
   readonly length: number;
   readonly shoulder: number;
   readonly bolts: FootBolts | null;
@@ -72,7 +71,7 @@ export interface PlacedBars extends Bars {
   readonly to: { readonly x: number; readonly z: number } | null;
 }
 
-export interface Ties extends SteelTube {
+interface Ties extends SteelTube {
   readonly count: number;
   readonly height: number;
 }
@@ -106,7 +105,7 @@ export interface Door {
   readonly height: number;
 }
 
-export interface LockChannel {
+interface LockChannel {
   readonly allowable: number | null;
   readonly screwSpacing: number | null;
   readonly screwAllowable: number | null;
@@ -134,9 +133,17 @@ export interface LinkParts {
   readonly channel: LockChannel | null;
 }
 
+/** A rail, and how far it bears before and behind the middle of the house, m. */
+interface BearingRail {
+  readonly front: number;
+  readonly back: number;
+  readonly depth: number;
+  readonly tube: Tube;
+}
+
 export interface LinkSizes {
   readonly shape: HouseShape;
-  readonly rail: Rail;
+  readonly rail: BearingRail;
   readonly hoopTube: Tube;
 }
 
@@ -269,7 +276,7 @@ function splicesOf(input: HouseInput): SplicePlates | null {
 
 function crossMembersOf(
   { cross_members: given }: HouseInput,
-  rail: Rail,
+  rail: BearingRail,
   assumed: Assumptions,
 ): CrossMembers | null {
   const tube = steelTubeAt(given?.tube);

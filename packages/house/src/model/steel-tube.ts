@@ -5,10 +5,10 @@ import { tubeModel } from "./tube-model.ts";
 
 /** The standard a tube was made to, as the house file names it. */
 export type TubeStandard = keyof typeof tubeStandards;
-export type TubeGrade = (typeof tubeGrades)[number];
+type TubeGrade = (typeof tubeGrades)[number];
 
 /** What is known of the strength of a tube's steel; Pa where a mill certificate tells. */
-export interface SteelClaim {
+interface SteelClaim {
   readonly standard: TubeStandard;
   readonly grade: TubeGrade | null;
   readonly yield: number | null;

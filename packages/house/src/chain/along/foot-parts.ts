@@ -16,8 +16,7 @@ import {
   type Worksheet,
 } from "@hoopstay/strength";
 import type { ChainContext } from "../context.ts";
-import { type FootForces, footAtRail } from "../hoop/foot-forces.ts";
-import type { FootReading } from "../hoop/foot-rows.ts";
+import { type FootForces, type FootReading, footAtRail } from "../hoop/foot-forces.ts";
 import { cantileverFactor } from "../hoop/stub-length.ts";
 import { boltForces, footSleeve, weakerShear } from "../links/bolts.ts";
 import { footWeld } from "../links/weld.ts";

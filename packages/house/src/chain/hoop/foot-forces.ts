@@ -12,6 +12,21 @@ export interface FootForces {
   couple: number;
 }
 
+/** Reads the forces of a foot; `into` is reused. */
+type ForcesAt = (
+  answer: HoopAnswer,
+  side: FootSide,
+  deadFactor: number,
+  windFactor: number,
+  into: FootForces,
+) => FootForces;
+
+/** Where the forces of a foot are read. */
+export interface FootReading {
+  readonly words: string;
+  readonly at: ForcesAt;
+}
+
 /** What the stub at the rail's top face has to hold. Writes into `into`. */
 export function atRail(
   { dead, wind }: HoopAnswer,
@@ -66,4 +81,4 @@ export const factorsOf = (
 ];
 
 /** The foot where the stub stands on the rail. */
-export const footAtRail = { words: "on the stub at the rail", at: atRail } as const;
+export const footAtRail: FootReading = { words: "on the stub at the rail", at: atRail };

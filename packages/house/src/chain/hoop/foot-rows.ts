@@ -5,7 +5,7 @@ import type { ChainContext } from "../context.ts";
 import { type LinkRow, plainRow } from "../link.ts";
 import { whileTied } from "../links/ties.ts";
 import { Superposed } from "../superposed.ts";
-import { type FootForces, type FootSide, factorsOf } from "./foot-forces.ts";
+import { type FootForces, type FootReading, type FootSide, factorsOf } from "./foot-forces.ts";
 import { governingFeet, type LoadedHoop } from "./governing-feet.ts";
 import { factoredDead, type HoopAnswer, hoopWords } from "./hoop-answers.ts";
 
@@ -17,15 +17,6 @@ export interface Foot {
   readonly y: number;
 }
 
-/** Reads the forces of a foot; `into` is reused. */
-export type ForcesAt = (
-  answer: HoopAnswer,
-  side: FootSide,
-  deadFactor: number,
-  windFactor: number,
-  into: FootForces,
-) => FootForces;
-
 /** What one part of a link makes of the forces on a foot. */
 export interface FootPart {
   readonly part: string;
@@ -34,12 +25,6 @@ export interface FootPart {
   readonly resistance: { readonly ASD: number; readonly LRFD: number };
   /** Works strength and demand on a sheet once the forces stand on it. */
   readonly work: (sheet: Chapter, forces: FootForces, method: CombinationId) => void;
-}
-
-/** Where the forces of a foot are read. */
-export interface FootReading {
-  readonly words: string;
-  readonly at: ForcesAt;
 }
 
 /** Which foot in words: windward or lee where the wind blows across, the rail's side otherwise. */

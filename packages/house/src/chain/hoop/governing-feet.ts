@@ -1,8 +1,7 @@
 import type { LoadSet } from "../../review/evaluate.ts";
 import type { ChainContext } from "../context.ts";
 import { grouped } from "../row-rater.ts";
-import { type FootForces, type FootSide, footSides } from "./foot-forces.ts";
-import type { FootReading } from "./foot-rows.ts";
+import { type FootForces, type FootReading, type FootSide, footSides } from "./foot-forces.ts";
 import type { HoopAnswer } from "./hoop-answers.ts";
 
 /** A hoop under a case in some load sets, with what pushes it along the house, if anything does. */

@@ -46,7 +46,7 @@ const unitLoads = ({ bounds }: HoopOutline): HoopLoad[] => [
   { kind: "push" },
 ];
 
-export function frameSection({ tube, steel }: SteelTube): MemberSection {
+function frameSection({ tube, steel }: SteelTube): MemberSection {
   const { area, secondMomentX } = properties(tube);
   return { A: area, I: secondMomentX, E: steelOfTube({ tube, steel }).modulus };
 }

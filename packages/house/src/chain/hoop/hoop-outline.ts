@@ -18,7 +18,7 @@ export interface HoopOutline {
 }
 
 /** Half the stub where no bolt is entered. */
-export function hingeHeight({ links: { stub } }: House): number {
+function hingeHeight({ links: { stub } }: House): number {
   const { bolts, length } = stub;
   return bolts ? bolts.first + ((bolts.count - 1) * bolts.spacing) / 2 : length / 2;
 }

@@ -39,7 +39,7 @@ export interface HoopStrength {
 }
 
 /** Effective lengths of the hoop as an arch, m. */
-export interface HoopLengths {
+interface HoopLengths {
   readonly inPlane: number;
   readonly outOfPlane: number;
 }
@@ -48,7 +48,7 @@ export interface HoopLengths {
  * Half the arch with its leg in its plane; out of plane the whole hoop, or the purlins' spacing where
  * purlins have rated clamps and the end bays are braced.
  */
-export function hoopLengths({ links }: House, { arch, leg, halfAngle }: HoopOutline): HoopLengths {
+function hoopLengths({ links }: House, { arch, leg, halfAngle }: HoopOutline): HoopLengths {
   const whole = arch + 2 * leg;
   const { purlins, ridge, endBraces } = links;
   const held = endBraces !== null && (purlins?.slip ?? ridge?.slip ?? null) !== null;
@@ -60,7 +60,7 @@ export function hoopLengths({ links }: House, { arch, leg, halfAngle }: HoopOutl
 }
 
 /** The end drawn in to fit inside the tube, where the joint's own section is not told. */
-export function swagedEnd({ tube, steel }: SteelTube): SteelTube | null {
+function swagedEnd({ tube, steel }: SteelTube): SteelTube | null {
   if (tube.kind !== "round") return null;
   const end: RoundTube = { ...tube, outside: tube.outside - 2 * tube.wall };
   return { tube: end, steel };

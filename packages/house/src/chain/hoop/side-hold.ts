@@ -11,7 +11,7 @@ export interface SideHold {
 }
 
 /** Movement along its tether at which an anchor reaches its allowable pull. */
-export const anchorGive = constant(
+const anchorGive = constant(
   "anchor-give",
   "u_a",
   "movement of an anchor at its allowable pull",

@@ -17,7 +17,7 @@ import type { Evaluation, LoadSet } from "../../review/evaluate.ts";
 import { inMap } from "../in-map.ts";
 
 /** Moments and pulls of one rail in vertical bending, the worse of every way of computing it. */
-export interface VerticalAnswer {
+interface VerticalAnswer {
   /** Greatest moment in size at each place looked at, N m. */
   readonly moments: Float64Array;
   /** Greatest shear in size beside each place, N. */

@@ -2,7 +2,7 @@ import { derived, formula } from "@hoopstay/core";
 import type { LimitState } from "../common/strength.ts";
 import type { Worksheet } from "../common/worksheet.ts";
 
-export const severalTogether = formula({
+const severalTogether = formula({
   id: "several-together",
   symbol: "R",
   name: "strength of several alike that share equally",
