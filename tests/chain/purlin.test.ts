@@ -1,5 +1,5 @@
 import { hoopLine } from "@hoopstay/frame";
-import type { House } from "@hoopstay/house";
+import { type House, linkCombinations } from "@hoopstay/house";
 import { arcHeightAt, arcPointAt } from "@hoopstay/load";
 import { describe, expect, test } from "vitest";
 import { outOfPlane } from "../../packages/house/src/chain/along/out-of-plane.ts";
@@ -10,6 +10,8 @@ import { demandOf, evaluation, linkOf, ratioOf } from "./made-links.ts";
 const { shell } = evaluation;
 const { purlins, ridge } = fitted.links;
 if (!purlins || !ridge) throw new Error("the example has purlins and a ridge");
+
+const heavy = linkCombinations.find(({ weight }) => weight === "high");
 
 /** Rows along the ridge of the example with braced end bays. */
 const rowsWith = (change: Partial<House["links"]>) =>
@@ -61,10 +63,42 @@ describe("purlins and ridge", () => {
     });
   });
 
-  test("a ridge alone takes half of the end wall: a free wall's 1.3 A / 2 with the film off", () => {
-    const rows = rowsWith({ purlins: null });
-    const clamp = demandOf(rows, "clamp of the ridge on an end hoop");
-    expect(clamp).toBeCloseTo((1.3 * shell.endArea) / 2, 9);
+  test("a ridge alone takes half of a free wall, 1.3 A / 2, and to braced bays what hoops catch", () => {
+    const clampWith = (change: Partial<House["links"]>): number =>
+      demandOf(rowsWith({ purlins: null, ...change }), "clamp of the ridge on an end hoop");
+    const wall = (1.3 * shell.endArea) / 2;
+    const hoops = (1.2 * shell.hoopDiameter * shell.hoopLine * shell.hoopCount) / 4;
+    expect(clampWith({ endBraces: null })).toBeCloseTo(wall, 9);
+    expect(clampWith({})).toBeCloseTo(wall + hoops, 9);
+  });
+
+  test("with both ends open what the hoops catch goes along the purlins to braced bays", () => {
+    const open = new Set(
+      evaluation.states
+        .map(({ set }) => set)
+        .filter(({ covering, ends }) => covering !== "bare" && !ends.front && !ends.back),
+    );
+    const inOpen = (rows: ReturnType<typeof rowsWith>) =>
+      rows.filter(
+        ({ part, windCase }) =>
+          part === "purlins, one bay" && [...windCase.sets.keys()].some((set) => open.has(set)),
+      );
+    expect(open.size).toBeGreaterThan(0);
+    expect(inOpen(rowsWith({})).length).toBeGreaterThan(0);
+    expect(inOpen(rowsWith({ endBraces: null }))).toEqual([]);
+  });
+
+  test("weight bends purlins in no wind: M = g s^2 / 8, V = g s / 2", () => {
+    const parts = ["bending", "shear"].map((what) => {
+      const row = rowsWith({}).find(({ part }) => part === `${what} of the purlins`);
+      if (!row || !heavy) throw new Error(`no ${what}`);
+      return row.asked(0, heavy).demand;
+    });
+    const [moment = 0, force = 0] = parts;
+    expect(force).toBeGreaterThan(0);
+    expect(moment / force).toBeCloseTo(fitted.spacing / 4, 12);
+    const own = evaluation.takeOff.items.find(({ what }) => what === "purlins")?.unitHigh ?? 0;
+    expect((2 * force) / fitted.spacing).toBeGreaterThan(own);
   });
 
   test("more lines leave less to each", () => {

@@ -2,7 +2,7 @@ import { Chapter, linkIds } from "@hoopstay/core";
 import { type LinkRow, linkCombinations } from "@hoopstay/house";
 import { describe, expect, test } from "vitest";
 import { evaluation, everyOf, rows } from "./example-chain.ts";
-import { fitted } from "./fitted-house.ts";
+import { endBraces, fitted, fittedWith } from "./fitted-house.ts";
 import { linkOf } from "./made-links.ts";
 
 /** Rows that print by the same lines of a program. */
@@ -21,9 +21,10 @@ function rowsToPrint(all: readonly LinkRow[]): LinkRow[] {
   return [...kinds.values()].flatMap((kind) => everyOf(kind, 3));
 }
 
-const ratings = (["cover", "boards", "ridge-line", "end-wall"] as const).flatMap(
-  (link) => linkOf(fitted, link).rows,
-);
+const ratings = [
+  ...(["cover", "boards", "ridge-line", "end-wall"] as const).map((link) => linkOf(fitted, link)),
+  linkOf(fittedWith({ endBraces }), "ridge-line"),
+].flatMap((made) => made.rows);
 
 describe("the last step printed of a row is its ratio to 1e-12", () => {
   for (const link of linkIds) {

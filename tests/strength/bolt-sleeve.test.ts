@@ -236,23 +236,30 @@ describe("forces in a sleeve", () => {
 
 describe("a straight stub in a bent hoop", () => {
   test("12 in of stub in a 9 ft radius is 17 mm off", () => {
-    const fit = stubFit(12 * inch, 0, 108 * inch, 0.005);
+    const fit = stubFit(12 * inch, 0, 108 * inch, 0, 0.005);
     expect(fit.offset * 1000).toBeCloseTo(17, 0);
     expect(fit.fits).toBe(false);
   });
 
-  test("it fits with the leg asked for, and not with less", () => {
-    const at = (leg: number) => stubFit(0.3, leg, 2.7, 0.004);
+  test("by hand: 6 in above the leg of an 18 ft hoop 8.5 ft high, kink and curve are 0.51 in off", () => {
+    // R = (108^2 + 102^2) / (2 x 102) = 108.18 in; slope 6.18 / 108; 6^2 / (2 R) + 6 x 0.0572.
+    const fit = stubFit(12 * inch, 6 * inch, 108.176 * inch, 6.176 / 108, 0.309 * inch);
+    expect(fit.offset / inch).toBeCloseTo(0.51, 2);
+    expect(fit.fits).toBe(false);
+  });
+
+  test.each([0, 0.06])("it fits with the leg asked for, and not with less, slope %d", (slope) => {
+    const at = (leg: number) => stubFit(0.3, leg, 2.7, slope, 0.004);
     const { legNeeded } = at(0);
     expect(at(legNeeded + 1e-9).fits).toBe(true);
     expect(at(legNeeded - 1e-4).fits).toBe(false);
-    expect(stubFit(0.3, 0, 2.7, -0.001).legNeeded).toBeCloseTo(0.3, 12);
-    expect(stubFit(0.3, 0.3, 2.7, 0)).toMatchObject({ fits: true, offset: 0 });
+    expect(stubFit(0.3, 0, 2.7, 0, -0.001).legNeeded).toBeCloseTo(0.3, 12);
+    expect(stubFit(0.3, 0.3, 2.7, 0, 0)).toMatchObject({ fits: true, offset: 0 });
   });
 
   test("sizes that cannot be are refused", () => {
-    expect(codeOf(() => stubFit(0.3, 0, 0.2, 0.01))).toBe("out-of-range");
-    expect(codeOf(() => stubFit(0.3, -0.1, 2.7, 0.01))).toBe("out-of-range");
+    expect(codeOf(() => stubFit(0.3, 0, 0.2, 0, 0.01))).toBe("out-of-range");
+    expect(codeOf(() => stubFit(0.3, -0.1, 2.7, 0, 0.01))).toBe("out-of-range");
   });
 });
 

@@ -69,16 +69,23 @@ export interface CompareReview {
   readonly sentences: readonly Words[];
 }
 
+/** The lowest working gust of any state, m/s, and what happens beyond it. */
+export interface FoundGust {
+  readonly gust: number;
+  readonly words: string;
+}
+
 /** One design of a search. */
 export interface FoundDesign {
   readonly words: string;
   readonly changes: readonly { readonly key: string; readonly to: string }[];
-  /** Steel at its lowest, N; cost in the file's currency or null; lowest working gust, m/s. */
+  /** Steel at the middle of its tolerance, N; cost in the file's currency or null. */
   readonly steel: Measured;
   readonly cost: number | null;
+  /** Lowest working gust, m/s: that of the house as a whole or that of its first link. */
   readonly gust: number;
-  /** What gives way at that gust. */
-  readonly first: string;
+  readonly whole: FoundGust;
+  readonly link: FoundGust;
 }
 
 /** Designs that no other beats on cost, weight and gust. */
@@ -90,6 +97,8 @@ export interface SearchReview {
   };
   readonly looked: number;
   readonly asked: number;
+  /** How many were worked in full: only of these is told which are unbeaten. */
+  readonly worked: number;
   /** False where it was stopped before all were looked at. */
   readonly complete: boolean;
   readonly currency: string | null;

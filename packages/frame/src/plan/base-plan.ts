@@ -98,9 +98,7 @@ export class BasePlan {
   }
 
   /** Takes the equations' residual off: it matters where stations stand within a millimetre. */
-  static again = 0;
   private refined(fixedEnd: ArrayLike<number>, into: PlanResponse): boolean {
-    BasePlan.again++;
     const { equations, factors, given, solved, rest } = this;
     residual(equations, given, solved, rest);
     substitute(factors, rest);

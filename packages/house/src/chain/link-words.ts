@@ -13,7 +13,7 @@ export const linkWords: Readonly<Record<LinkId, string>> = {
   rail: "the rails",
   splices: "the rail splices",
   "cross-members": "the cross members",
-  "ridge-line": "what holds it along its ridge (purlins, braces, feet)",
+  "ridge-line": "what holds it along its ridge",
   "end-wall": "the end walls and their hoops",
   anchors: "the anchors",
 };

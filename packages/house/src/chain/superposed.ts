@@ -1,4 +1,5 @@
-import { type Chapter, constant, derived, formula } from "@hoopstay/core";
+import { type Chapter, cite, constant, derived, formula } from "@hoopstay/core";
+import { loadLevel, momentAmplifier } from "@hoopstay/strength";
 import type { LinkCombination } from "./combination.ts";
 
 const frame = derived(
@@ -67,6 +68,33 @@ const superposedMoment = formula({
   citation: frame,
   evaluate: (w, byWeight, q, byWind) => w * byWeight + q * byWind,
 });
+
+const bucklingShare = formula({
+  id: "buckling-share",
+  symbol: "u",
+  name: "thrust over the elastic buckling load; from one on the member buckles and nothing is left",
+  measure: "ratio",
+  arguments: [
+    ["alpha", "load level", "ratio"],
+    ["P", "greatest thrust", "force"],
+    ["N_e", "elastic buckling load", "force"],
+  ],
+  expression: "alpha * P / N_e",
+  citation: cite("aisc-360-22", "appendix 8, A-8-7: the amplifier has no value there", "read"),
+  evaluate: (level, thrust, euler) => (level * thrust) / euler,
+});
+
+/** Whether a member buckles under its thrust; if so that is all a sheet can tell of it. */
+export function hasBuckled(
+  sheet: Chapter,
+  method: "ASD" | "LRFD",
+  thrust: number,
+  euler: number,
+): boolean {
+  if (Number.isFinite(momentAmplifier(method, thrust, euler))) return false;
+  sheet.work(bucklingShare, [sheet.work(loadLevel[method], []), thrust, euler]);
+  return true;
+}
 
 export const grownMoment = formula({
   id: "grown-moment",
@@ -157,6 +185,6 @@ export const found = (
   symbol: string,
   name: string,
   value: number,
-  measure: "force" | "moment" | "ratio" | "pressure",
+  measure: "force" | "moment" | "ratio" | "pressure" | "force-per-length",
   by: string,
 ) => constant(`found-${symbol}`, symbol, name, value, measure, derived(by));

@@ -52,6 +52,7 @@ function ownCautions(
 ): string[] {
   const list = [
     "A gust here is a real 3-second gust at 10 m in open country: not a mean wind, not a design map speed. Hill and exposure of the place are in the limits already.",
+    "These are gusts at which the whole house moves. A link of it may give way before: hoopstay first tells at which gust; where that is lower, act by it.",
   ];
   const { closed, open, filmOff } = states;
   if (filmOff && filmOff.byChecks <= closed.byChecks) {

@@ -32,6 +32,12 @@ export function chainChapters(evaluation: Evaluation, { weakest }: ChainOf): Cha
       row.ratio(pressure, b) > row.ratio(pressure, a) ? b : a,
     );
     row.work(chapter, pressure, combination);
+    const { demand, resistance } = row.asked(pressure, combination);
+    const failing = limit[combination.method];
+    // Nothing is left at the design wind: what decides shows where the link first fails.
+    if (!Number.isFinite(demand / resistance) && Number.isFinite(failing)) {
+      row.work(chapter, failing, combination);
+    }
     workSpeed(chapter, "LRFD", limit.LRFD, evaluation);
     const speed = workSpeed(chapter, "ASD", limit.ASD, evaluation);
     if (speed !== null) chapter.work(workingGust, [speed, directionality.value]);

@@ -53,7 +53,7 @@ export const forceResultant = formula({
   name: "force, across and along together",
   measure: "force",
   arguments: resultantArguments("force"),
-  expression: "hypot(a, b)",
+  expression: "sqrt(a^2 + b^2)",
   citation: derived("at right angles to each other; a round tube takes their resultant"),
   evaluate: (across, along) => Math.hypot(across, along),
 });
@@ -64,7 +64,7 @@ export const momentResultant = formula({
   name: "moment, across and along together",
   measure: "moment",
   arguments: resultantArguments("moment"),
-  expression: "hypot(a, b)",
+  expression: "sqrt(a^2 + b^2)",
   citation: derived("at right angles to each other; a round tube takes their resultant"),
   evaluate: (across, along) => Math.hypot(across, along),
 });
@@ -86,7 +86,7 @@ export class AlongSheet {
     endArea: number,
   ) {
     const all = 2 * hoops * demand.top;
-    const top = workWallTop(sheet, q, all, endArea);
+    const top = workWallTop(sheet, q, all, endArea, demand.line);
     this.push = sheet.work(pushOfOneHoop, [top, hoops]);
     this.line = sheet.work(bareTubeLoad, [q, 1, demand.line], { symbol: "w_y" });
   }

@@ -68,7 +68,13 @@ function sharesInWords(
   house: House,
   cross: CrossMembers,
   ways: readonly Racked[],
-): { readonly words: string; readonly holds: boolean; readonly moment: Measured } {
+): {
+  readonly words: string;
+  readonly holds: boolean;
+  /** Whether every part was checked. */
+  readonly whole: boolean;
+  readonly moment: Measured;
+} {
   const { cornerBraces } = house.links;
   const member = strengthsOver(cross, house.lines.span);
   const brace = cornerBraces && strengthsOver(cornerBraces, cornerBraces.length);
@@ -87,15 +93,16 @@ function sharesInWords(
       }),
     ],
   ] as const;
+  const told = shares.filter(([part]) => part !== "corner braces" || cornerBraces);
   const ends = ways.flatMap(({ crossMembers }) =>
     crossMembers.flatMap((parts) => [parts[0]?.moment ?? 0, parts.at(-1)?.moment ?? 0]),
   );
   return {
-    words: shares
-      .filter(([part]) => part !== "corner braces" || cornerBraces)
+    words: told
       .map(([part, share]) => `${part} ${share === null ? "not checked" : share.toFixed(2)}`)
       .join(", "),
-    holds: shares.every(([, share]) => share === null || share <= 1),
+    holds: told.every(([, share]) => share === null || share <= 1),
+    whole: told.every(([, share]) => share !== null),
     moment: measured(Math.max(...ends.map(Math.abs)), "moment"),
   };
 }
@@ -121,8 +128,9 @@ export function baseRacking({ evaluation }: ChainContext): Words[] {
   const told = (start: Words, drag: Drag): Words => {
     const racked = rackBase(base, drag);
     if (racked.outcome !== "held") return [...start, ": could not be computed."];
-    const { words, holds, moment } = sharesInWords(house, cross, racked.ways);
-    const verdict = holds ? "the base carries it" : "the base is too weak for it";
+    const { words, holds, whole, moment } = sharesInWords(house, cross, racked.ways);
+    const carries = whole ? "the base carries it" : "as far as checked the base carries it";
+    const verdict = holds ? carries : "the base is too weak for it";
     return [
       ...start,
       `: ${verdict}. Shares of strength: ${words}; at a cross member's end `,

@@ -12,12 +12,19 @@ import {
 } from "@hoopstay/strength";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
+import { anyPlane } from "../hoop/holed-tube.ts";
 import { factoredDead, type HoopAnswer } from "../hoop/hoop-answers.ts";
 import { type ByMethod, type Capacities, hoopStrength } from "../hoop/hoop-strength.ts";
 import type { LinkRow } from "../link.ts";
 import { capacitiesOf, weightTaken } from "../links/hoop.ts";
 import { steelOfTube } from "../steel.ts";
-import { forceOverStrength, grownMoment, momentOverStrength, Superposed } from "../superposed.ts";
+import {
+  forceOverStrength,
+  grownMoment,
+  hasBuckled,
+  momentOverStrength,
+  Superposed,
+} from "../superposed.ts";
 import type { AlongDemand } from "./along-demand.ts";
 import { AlongSheet, momentResultant } from "./along-work.ts";
 
@@ -25,14 +32,15 @@ import { AlongSheet, momentResultant } from "./along-work.ts";
 export interface BentHoopStrength {
   readonly capacities: ByMethod<Capacities[]>;
   readonly torsion: ByMethod<number>;
-  /** In the hoop's plane, N. */
+  /** In the hoop's plane and out of it, N. */
   readonly euler: number;
+  readonly eulerAcross: number;
 }
 
 export function bentHoopStrength(context: ChainContext): BentHoopStrength | null {
   const { house } = context.evaluation;
   const { hoop } = house.links;
-  const strength = hoopStrength(house, context.runs.outline);
+  const strength = hoopStrength(house, context.runs.outline, undefined, anyPlane);
   if ("covered" in strength) return null;
   const length = context.runs.outline.line.length;
   const { torsion } = memberStrengths(memberSection(hoop.tube), steelOfTube(hoop), {
@@ -43,7 +51,12 @@ export function bentHoopStrength(context: ChainContext): BentHoopStrength | null
     torsion: length,
   });
   if (!torsion.covered) return null;
-  return { capacities: capacitiesOf(strength, context), torsion, euler: strength.euler };
+  return {
+    capacities: capacitiesOf(strength, context),
+    torsion,
+    euler: strength.euler,
+    eulerAcross: strength.eulerAcross,
+  };
 }
 
 /** Bending of a hoop out of its plane: by all of it, and between two purlins, per unit of K_d q_h. */
@@ -65,7 +78,7 @@ interface Worst {
 
 /**
  * Where along a hoop that is bent in its plane and out of it at once it is asked most. A round tube
- * takes both as one resultant moment; the moment in the plane is amplified for thrust.
+ * takes both as one resultant moment, at bolt holes as if they lay in its plane; both grow by thrust.
  */
 export function worstBent(
   { dead, wind }: HoopAnswer,
@@ -85,12 +98,13 @@ export function worstBent(
     if (-axial > compression) [compression, compressedAt] = [-axial, at];
   }
   const amplifier = momentAmplifier(method, compression, strength.euler);
+  const across = momentAmplifier(method, compression, strength.eulerAcross);
   let [ratio, worst] = [0, 0];
   for (let at = 0; at < count; at += 1) {
     const can = capacities[at] as Capacities;
     const axial = sum(at);
     const inPlane = amplifier * sum(2 * count + at);
-    const out = windFactor * ((demand ? (demand.bending[at] as number) : 0) + local);
+    const out = across * windFactor * ((demand ? (demand.bending[at] as number) : 0) + local);
     const p = Math.abs(axial) / (axial > 0 ? can.tension : can.compression);
     const m = Math.sqrt(inPlane * inPlane + out * out) / can.moment;
     const t = demand ? (windFactor * (demand.torsion[at] as number)) / torsion : 0;
@@ -128,7 +142,7 @@ export function bentWork(
   return (sheet, q, combination: LinkCombination) => {
     const { method } = combination;
     const { windCase } = answer;
-    hoopStrength(evaluation.house, runs.outline, sheet);
+    hoopStrength(evaluation.house, runs.outline, sheet, anyPlane);
     const factors = [factoredDead(dead, windCase, combination), combination.wind * q] as const;
     const worst = worstBent(answer, strength, factors, method, load);
     const sum = new Superposed(sheet, weightTaken(context, windCase, combination), q, combination);
@@ -144,11 +158,16 @@ export function bentWork(
     const axial = sum.force("N", note(worst.at), ...read(0, worst.at));
     const shear = sum.force("V", note(worst.at), ...read(1, worst.at));
     let inPlane = sum.moment("M", note(worst.at), ...read(2, worst.at));
+    let across = 1;
     if (worst.compression > 0) {
       const thrust = sum.force("N_min", note(worst.compressedAt), ...read(0, worst.compressedAt));
+      const { euler, eulerAcross } = strength;
+      if (hasBuckled(sheet, method, -thrust, Math.min(euler, eulerAcross))) return;
       const level = sheet.work(loadLevel[method], []);
-      const growth = sheet.work(momentAmplification, [level, -thrust, strength.euler]);
+      const growth = sheet.work(momentAmplification, [level, -thrust, euler]);
       inPlane = sheet.work(grownMoment, [growth, inPlane]);
+      const plane = { note: "out of the hoop's plane" };
+      across = sheet.work(momentAmplification, [level, -thrust, eulerAcross], plane);
     }
     let [out, twist] = [0, 0];
     if (load.demand) {
@@ -161,6 +180,7 @@ export function bentWork(
       const between = load.workLocal(sheet, factors[1]);
       out = sheet.work(sumOfMoments, [out, between]);
     }
+    if (across > 1) out = sheet.work(grownMoment, [across, out]);
     const can = capacities[worst.at] as Capacities;
     const moment = sheet.work(momentResultant, [inPlane, out]);
     const alongStrength = axial > 0 ? can.tension : can.compression;

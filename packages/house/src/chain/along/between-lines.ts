@@ -37,14 +37,16 @@ export function worstBetween(
  * ground to the hoop.
  *
  * @param size wind on the wall per unit of K_d q_h, m2
+ * @param line wind on a metre of every hoop along the house, m
  */
 export function workBetween(
   sheet: Worksheet,
   q: number,
   size: number,
   area: number,
+  line: number,
   { length, width }: BetweenLines,
 ): number {
-  const load = sheet.work(pressedWidth, [workWallPressure(sheet, q, size, area), width]);
+  const load = sheet.work(pressedWidth, [workWallPressure(sheet, q, size, area, line), width]);
   return sheet.work(spanMoment, [load, length], { symbol: "M_2" });
 }

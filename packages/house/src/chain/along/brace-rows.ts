@@ -45,7 +45,7 @@ export function braceRows(context: ChainContext, { bars, acting, pullOnly }: Bra
           measure: "force",
         },
         (sheet, q) => {
-          const top = workWallTop(sheet, q, onWall(push), shell.endArea);
+          const top = workWallTop(sheet, q, onWall(push), shell.endArea, push.line);
           const line = sheet.work(bareTubeLoad, [q, 1, Math.abs(push.line)]);
           const end = sheet.work(pushOfOneEnd, [top, line, allHoops]);
           return sheet.work(braceForce, [end, acting, length, house.spacing]);

@@ -24,7 +24,7 @@ export function endHoopRows(context: ChainContext, braced: boolean): LinkRow[] {
   const along = hoopsAlong(context);
   const count = hoopPlaces.length;
   const between = worstBetween(context, along.lines.length);
-  const perSize = between ? workBetween(silent, 1, 1, endArea, between) : 0;
+  const perSize = between ? workBetween(silent, 1, 1, endArea, 0, between) : 0;
   const loadOf = (push: AlongPush, wall: number): OutOfPlaneLoad => {
     const none = { local: 0, workLocal: null };
     const line = Math.abs(push.line);
@@ -37,7 +37,7 @@ export function endHoopRows(context: ChainContext, braced: boolean): LinkRow[] {
       demand: braced ? null : alongDemand(along, shared, byPurlins ?? byWall, line),
       hoops: count,
       local: wall * perSize,
-      workLocal: (sheet, q) => workBetween(sheet, q, wall, endArea, between),
+      workLocal: (sheet, q) => workBetween(sheet, q, wall, endArea, line, between),
     };
   };
   return answers.flatMap((answer): LinkRow[] => {

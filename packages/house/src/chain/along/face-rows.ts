@@ -13,7 +13,14 @@ import { type FootForces, factorsOf, footAtRail } from "../hoop/foot-forces.ts";
 import { footWords, workForces } from "../hoop/foot-rows.ts";
 import { type GoverningFoot, governingFeet } from "../hoop/governing-feet.ts";
 import { type LinkRow, ratioRow } from "../link.ts";
-import { type FaceAt, faces, type RailStress, railStress } from "../links/face.ts";
+import {
+  type FaceAt,
+  faces,
+  hoopsOf,
+  type RailStress,
+  railStress,
+  weakestFace,
+} from "../links/face.ts";
 import { whileTied } from "../links/ties.ts";
 import { factoredPressure } from "../superposed.ts";
 import { AlongSheet } from "./along-work.ts";
@@ -42,17 +49,18 @@ export function alongFaceRows(context: ChainContext, pushed: readonly PushedHoop
   const made = faces(context);
   if (!made || "covered" in made) return [];
   const main = pushed.filter(({ answer }) => mainForm(answer.windCase));
-  // The rail's own stress goes with the case, the hoop and the side: only runs are compared.
+  // The rail's own stress goes with the case, the hoops and the side: only runs are compared.
   const feet = governingFeet(
     context,
     main,
     footAtRail,
-    ({ windCase, hoop }, side) => `${context.cases.indexOf(windCase)} ${hoop} ${side}`,
+    (answer, side) =>
+      `${context.cases.indexOf(answer.windCase)} ${hoopsOf(context, answer)} ${side}`,
   );
   const stress = railStress(context);
   return feet.flatMap((foot) =>
     [...foot.sets].map(([set, index]) => {
-      const own = made[foot.pushed.answer.hoop] as FaceAt;
+      const own = weakestFace(made, hoopsOf(context, foot.pushed.answer));
       return rowOf(context, { ...foot, sets: new Map([[set, index]]) }, set, own, stress);
     }),
   );
@@ -68,6 +76,7 @@ function rowOf(
   const { runs, hoopPlaces, evaluation } = context;
   const { answer, demand, sharing } = pushed;
   const { run, windCase, hoop } = answer;
+  const hoops = hoopsOf(context, answer);
   const railed = runs.railed.some((one) => one === run);
   const foot = { answer, side, y: hoopPlaces[hoop] as number };
   const forces: FootForces = { uplift: 0, thrust: 0, couple: 0 };
@@ -85,14 +94,14 @@ function rowOf(
         const { endArea } = evaluation.shell;
         const along = new AlongSheet(sheet, factored, demand, sharing.hoops, endArea);
         const { tipping } = along;
-        const beside = stress(answer, set, side, q, combination);
+        const beside = stress(windCase, hoops, set, side, q, combination);
         faceWork(sheet, own, combination.method, at, tipping, beside);
       },
     },
     (q, combination) => {
       const [d, w] = factorsOf(context, answer, q, combination);
       const { uplift, couple } = footAtRail.at(answer, side, d, w, forces);
-      const { vertical, plan } = stress(answer, set, side, q, combination);
+      const { vertical, plan } = stress(windCase, hoops, set, side, q, combination);
       const { method } = combination;
       return faceRatio(own.limits, method, uplift, w * demand.tipping, couple, vertical, plan);
     },

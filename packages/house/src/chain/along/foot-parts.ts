@@ -7,8 +7,6 @@ import {
   coupleShear,
   interactionEnvelope,
   interactionWithTorsion,
-  memberSection,
-  memberStrengths,
   sleeveBoltForce,
   sleeveContactForce,
   smallTorsion,
@@ -17,10 +15,11 @@ import {
 } from "@hoopstay/strength";
 import type { ChainContext } from "../context.ts";
 import { type FootForces, type FootReading, footAtRail } from "../hoop/foot-forces.ts";
+import { anyPlane } from "../hoop/holed-tube.ts";
 import { cantileverFactor } from "../hoop/stub-length.ts";
 import { boltForces, footSleeve, weakerShear } from "../links/bolts.ts";
+import { stubStrengths } from "../links/stub.ts";
 import { footWeld } from "../links/weld.ts";
-import { steelOfTube } from "../steel.ts";
 import { forceOverStrength, lineForceOverStrength, momentOverStrength } from "../superposed.ts";
 import { type AlongSheet, forceResultant, momentResultant } from "./along-work.ts";
 
@@ -53,14 +52,7 @@ export function footParts(context: ChainContext): AlongPart[] {
 function stubPart({ evaluation, runs }: ChainContext): AlongPart[] {
   const { stub } = evaluation.house.links;
   const free = cantileverFactor.value * runs.outline.hinge;
-  const strengthsOn = (sheet?: Worksheet) =>
-    memberStrengths(
-      memberSection(stub.tube),
-      steelOfTube(stub),
-      { bucklingX: free, bucklingY: free, lateral: free, shear: free, torsion: free },
-      null,
-      sheet,
-    );
+  const strengthsOn = (sheet?: Worksheet) => stubStrengths(stub, free, anyPlane, sheet);
   const { tension, compression, momentX, shearX, torsion } = strengthsOn();
   if (!compression.covered || !momentX.covered || !shearX.covered || !torsion.covered) return [];
   return [

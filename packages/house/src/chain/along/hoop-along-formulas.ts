@@ -1,4 +1,4 @@
-import { cite, derived, formula, judged } from "@hoopstay/core";
+import { derived, formula, judged } from "@hoopstay/core";
 
 export const endWallPush = formula({
   id: "end-wall-push",
@@ -25,7 +25,7 @@ export const wallPressure = formula({
     ["C_e", "net coefficient of the wall", "ratio"],
   ],
   expression: "q * C_e",
-  citation: cite("asce-7-16", "eq. 27.3-1", "second-hand"),
+  citation: derived("net coefficient on K_d q_h"),
   evaluate: (q, coefficient) => q * coefficient,
 });
 
@@ -52,6 +52,24 @@ export const lineShare = formula({
   expression: "P_t * c",
   citation: derived("by tributary area, half way to the neighbours"),
   evaluate: (push, share) => push * share,
+});
+
+export const lineShareOfHoops = formula({
+  id: "line-share-of-hoops",
+  symbol: "N",
+  name: "force along one line of purlin, by the end wall and by what all hoops catch",
+  measure: "force",
+  arguments: [
+    ["N_w", "force by the end wall", "force"],
+    ["w", "wind on a metre of hoop", "force-per-length"],
+    ["l", "length of all hoops together", "length"],
+    ["c", "share of the line", "ratio"],
+  ],
+  expression: "N_w + w * l / 4 * c",
+  citation: judged(
+    "purlins hand the upper half of what the hoops catch to the braced bays, half to each end; added to the wall's as sizes, safe side",
+  ),
+  evaluate: (ofWall, line, length, share) => ofWall + ((line * length) / 4) * share,
 });
 
 export const pushOfOneHoop = formula({

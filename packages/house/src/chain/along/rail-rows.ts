@@ -5,27 +5,30 @@ import type { ChainContext } from "../context.ts";
 import { type FootSide, footSides } from "../hoop/foot-forces.ts";
 import { type LinkRow, ratioRow } from "../link.ts";
 import { railStrengths } from "../links/rail.ts";
-import type { RailAction } from "../rail/rail-actions.ts";
+import { notHeld, type RailAction } from "../rail/rail-actions.ts";
 import { grouped } from "../row-rater.ts";
-import { factoredPressure, found, momentOverStrength } from "../superposed.ts";
+import { factoredPressure, forceOverStrength, found, momentOverStrength } from "../superposed.ts";
 import { AlongSheet } from "./along-work.ts";
 import type { PushedHoop } from "./pushed-hoops.ts";
 
 const railWithFoot = formula({
   id: "rail-with-foot",
   symbol: "u",
-  name: "share of the rail's strength beside a foot: its own bending and the foot's couple",
+  name: "share of the rail's strength beside a foot: its own forces and both couples of the foot",
   measure: "ratio",
   arguments: [
     ["m_x", "moment up and down over its strength", "ratio"],
     ["m_y", "moment in plan over its strength", "ratio"],
-    ["m_f", "couple of the foot over the strength up and down", "ratio"],
+    ["m_f", "couple of the foot along the rail over the strength up and down", "ratio"],
+    ["m_t", "torque of the foot about its upright over the strength in plan", "ratio"],
+    ["v", "shear over its strength", "ratio"],
+    ["t", "torsion over its strength", "ratio"],
   ],
-  expression: "m_x + m_y + m_f",
+  expression: "max(v, m_x + m_f + m_y + m_t + (v + t)^2)",
   citation: judged(
-    "the whole couple on one side of the foot, beside the rail's greatest; safe side",
+    "AISC 360-22 equation H3-6, for little torsion too; each whole couple on one side of the foot, beside the rail's greatest; safe side",
   ),
-  evaluate: (x, y, foot) => x + y + foot,
+  evaluate: (x, y, foot, about, v, t) => Math.max(v, x + foot + y + about + (v + t) ** 2),
 });
 
 /** The rail beside the feet of hoops that are pushed along the house, the worst foot of each rail. */
@@ -42,9 +45,9 @@ export function alongRailRows(context: ChainContext, pushed: readonly PushedHoop
 }
 
 /** Of a rail's places those of the hoops that feel the push: all, or the end hoops. */
-function besideFeet({ rails, hoopPlaces }: ChainContext, side: FootSide, hoops: number): number[] {
+function besideFeet({ rails, hoopPlaces }: ChainContext, side: FootSide, all: boolean): number[] {
   const last = hoopPlaces.length - 1;
-  const pushed = hoopPlaces.filter((_, hoop) => hoops > 1 || hoop === 0 || hoop === last);
+  const pushed = hoopPlaces.filter((_, hoop) => all || hoop === 0 || hoop === last);
   const places = rails.places[side];
   return pushed.map((y) => {
     let nearest = 0;
@@ -55,6 +58,18 @@ function besideFeet({ rails, hoopPlaces }: ChainContext, side: FootSide, hoops: 
   });
 }
 
+/** Strengths of the rail beside its feet; null where the standard gives none. */
+function strengthsBeside({ house }: ChainContext["evaluation"]) {
+  const { momentX, momentY, shearX, shearY, torsion } = railStrengths(house);
+  const bent = momentX.covered && momentY.covered && torsion.covered;
+  if (!bent || !shearX.covered || !shearY.covered) return null;
+  const shear = {
+    ASD: Math.min(shearX.ASD, shearY.ASD),
+    LRFD: Math.min(shearX.LRFD, shearY.LRFD),
+  };
+  return { momentX, momentY, shear, torsion };
+}
+
 function rowOf(
   context: ChainContext,
   { answer, sets, demand, sharing }: PushedHoop,
@@ -62,16 +77,23 @@ function rowOf(
   side: FootSide,
 ): LinkRow | null {
   const { evaluation, rails } = context;
-  const { momentX, momentY } = railStrengths(evaluation.house);
-  if (!momentX.covered || !momentY.covered) return null;
+  const can = strengthsBeside(evaluation);
+  if (!can) return null;
   const { windCase } = answer;
-  const feet = besideFeet(context, side, sharing.hoops);
-  const bent = ({ vertical, plan }: RailAction, at: number, method: "ASD" | "LRFD"): number =>
-    (vertical[at] as number) / momentX[method] + (plan[at] as number) / momentY[method];
-  const worstFoot = (action: RailAction, method: "ASD" | "LRFD"): number => {
-    let worst = feet[0] as number;
-    for (const at of feet) if (bent(action, at, method) > bent(action, worst, method)) worst = at;
-    return worst;
+  const feet = besideFeet(context, side, sharing.hoops > 1 || demand.line > 0);
+  const worstFoot = (action: RailAction, w: number, method: "ASD" | "LRFD") => {
+    const foot = (w * demand.tipping) / can.momentX[method];
+    const turn = (w * demand.torque) / can.momentY[method];
+    let [ratio, place] = [-1, 0];
+    for (const at of feet) {
+      const x = (action.vertical[at] as number) / can.momentX[method];
+      const y = (action.plan[at] as number) / can.momentY[method];
+      const v = (action.shear[at] as number) / can.shear[method];
+      const t = (action.torque[at] as number) / can.torsion[method];
+      const own = railWithFoot.evaluate(x, y, foot, turn, v, t);
+      if (own > ratio) [ratio, place] = [own, at];
+    }
+    return { ratio, place };
   };
   return ratioRow(
     {
@@ -82,31 +104,39 @@ function rowOf(
       windCase: { ...windCase, sets: new Map([[set, sets.get(set) as number]]) },
       touches: true,
       work: (sheet, q, combination) => {
-        railStrengths(evaluation.house, sheet);
-        const { method, wind } = combination;
         const action = rails.at(windCase, set, side, q, combination);
-        const at = action ? worstFoot(action, method) : 0;
+        if (!action) return;
+        const { method, wind } = combination;
+        const { place } = worstFoot(action, wind * q, method);
+        railStrengths(evaluation.house, sheet);
         const by = "rail on its anchors and the ground, and with all hoops in plan";
-        const over = (symbol: string, name: string, moment: number, strength: number): number => {
-          const one = sheet.work(found(`M_${symbol}`, name, moment, "moment", by), []);
-          return sheet.work(momentOverStrength, [one, strength], { symbol: `m_${symbol}` });
-        };
-        const [vertical, plan] = [action?.vertical[at] ?? 0, action?.plan[at] ?? 0];
-        const up = over("x", "moment up and down", vertical, momentX[method]);
-        const across = over("y", "moment in plan", plan, momentY[method]);
+        const one = (
+          symbol: string,
+          name: string,
+          size: Float64Array,
+          measure: "moment" | "force",
+        ) => sheet.work(found(symbol, name, size[place] as number, measure, by), []);
+        const over = (symbol: string, moment: number, strength: number): number =>
+          sheet.work(momentOverStrength, [moment, strength], { symbol });
+        const bent = one("M_x", "moment up and down", action.vertical, "moment");
+        const plan = one("M_y", "moment in plan", action.plan, "moment");
+        const shear = one("V", "shear, both ways together", action.shear, "force");
+        const torque = one("T", "torque", action.torque, "moment");
+        const x = over("m_x", bent, can.momentX[method]);
+        const y = over("m_y", plan, can.momentY[method]);
+        const v = sheet.work(forceOverStrength, [shear, can.shear[method]], { symbol: "v" });
+        const t = over("t", torque, can.torsion[method]);
         const factored = sheet.work(factoredPressure, [wind, q]);
         const { endArea } = evaluation.shell;
         const along = new AlongSheet(sheet, factored, demand, sharing.hoops, endArea);
-        const inputs = [along.tipping, momentX[method]] as const;
-        const foot = sheet.work(momentOverStrength, inputs, { symbol: "m_f" });
-        sheet.work(railWithFoot, [up, across, foot]);
+        const foot = over("m_f", along.tipping, can.momentX[method]);
+        const turn = over("m_t", along.torque, can.momentY[method]);
+        sheet.work(railWithFoot, [x, y, foot, turn, v, t]);
       },
     },
     (q, combination) => {
-      const { method, wind } = combination;
       const action = rails.at(windCase, set, side, q, combination);
-      const foot = (wind * q * demand.tipping) / momentX[method];
-      return foot + (action ? bent(action, worstFoot(action, method), method) : 0);
+      return action ? worstFoot(action, combination.wind * q, combination.method).ratio : notHeld;
     },
   );
 }

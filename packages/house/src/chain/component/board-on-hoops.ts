@@ -15,6 +15,7 @@ import {
   boardWidthForForce,
   boardWidthForMoment,
   pressedWidth,
+  pullAndSuction,
   pullOnLength,
   spanMoment,
   spanReaction,
@@ -71,6 +72,12 @@ export class BoardOnHoops {
     return workTension(sheet, q, film, this.radius);
   }
 
+  /** Load per length on the board's own face with the film lifted off, outward. */
+  private suction(sheet: Worksheet, q: number, { faceOutward }: BoardLoads): number {
+    const outward = workPressure(sheet, q, faceOutward);
+    return sheet.work(pressedWidth, [Math.min(0, outward), this.of.board.width]);
+  }
+
   /** Load per length on the face with the film lying on hoops and board, pressed inward. */
   pressed(
     sheet: Worksheet,
@@ -99,7 +106,11 @@ export class BoardOnHoops {
       ...componentCases(one.film).map((windCase) =>
         windRow(
           { ...this.about(part, lifted, windCase), measure },
-          (sheet, q) => sheet.work(pullOnLength, [this.pull(sheet, q, one), this.spacing]),
+          (sheet, q) => {
+            const both = [this.pull(sheet, q, one), this.suction(sheet, q, one)] as const;
+            const load = sheet.work(pullAndSuction, both);
+            return sheet.work(pullOnLength, [load, this.spacing]);
+          },
           resistance,
         ),
       ),
@@ -141,9 +152,7 @@ export class BoardOnHoops {
           this.about(part, lifted, windCase),
           (sheet, q, method) => {
             const edgeMoment = this.moment(sheet, this.pull(sheet, q, one), "M_e");
-            const outward = workPressure(sheet, q, one.faceOutward);
-            const own = sheet.work(pressedWidth, [Math.min(0, outward), board.width]);
-            const faceMoment = this.moment(sheet, own, "M_f");
+            const faceMoment = this.moment(sheet, this.suction(sheet, q, one), "M_f");
             const strengths = [edge.moment[method], face.moment[method]] as const;
             return sheet.work(twoWayBending, [edgeMoment, strengths[0], faceMoment, strengths[1]]);
           },
@@ -159,14 +168,23 @@ export class BoardOnHoops {
           onEdge,
         ),
       ]),
-      ...componentCases(one.faceInward).map((windCase) =>
+      ...componentCases(one.faceInward).flatMap((windCase) => [
         windRow(
           { ...this.about(part, lying, windCase), measure: "moment" },
           (sheet, q) => this.moment(sheet, this.pressed(sheet, q, one, boardWidthForMoment), "M_f"),
           face.moment,
           onFace,
         ),
-      ),
+        windRow(
+          { ...this.about(`shear of the ${words}`, lying, windCase), measure: "force" },
+          (sheet, q) => {
+            const load = this.pressed(sheet, q, one, boardWidthForForce);
+            return sheet.work(spanReaction, [load, this.spacing]);
+          },
+          face.shear,
+          onFace,
+        ),
+      ]),
     ]);
   }
 

@@ -42,6 +42,20 @@ export const pullOnLength = formula({
   evaluate: (w, length) => w * length,
 });
 
+export const pullAndSuction = formula({
+  id: "pull-and-suction",
+  symbol: "w",
+  name: "load per length that the fixings of a board hold: film along the cover, suction off it",
+  measure: "force-per-length",
+  arguments: [
+    ["t", "pull of the film", "force-per-length"],
+    ["w_f", "suction on the board's own face", "force-per-length"],
+  ],
+  expression: "t + w_f",
+  citation: judged("added as sizes though at right angles; safe side"),
+  evaluate: (pull, suction) => pull + suction,
+});
+
 export const pressedWidth = formula({
   id: "pressed-width",
   symbol: "w",

@@ -51,6 +51,17 @@ export function factoredDead(
   return factor * (filmOn ? dead.low : dead.lowWithoutFilm);
 }
 
+/** The hoops that an answer stands for: both end hoops, or all inner ones, where they are alike. */
+export function standsFor(
+  { hoop, windCase }: HoopAnswer,
+  count: number,
+  railed: boolean,
+): readonly number[] {
+  if (railed || windCase.stretches.length > 1) return [hoop];
+  if (hoop === 0) return [0, count - 1];
+  return Array.from({ length: count - 2 }, (_, inner) => inner + 1);
+}
+
 /** Which hoop it is, in words: all inner ones where they are alike. */
 export function hoopWords({ hoop, windCase }: HoopAnswer, count: number, railed: boolean): string {
   const alike = !railed && windCase.stretches.length === 1;

@@ -36,11 +36,14 @@ export const weightLoad = 8;
 export const pushLoad = 9;
 export const loadCount = 10;
 
+/** A stretch shorter than this has no length but rounding, m. */
+const hair = 1e-9;
+
 const unitLoads = ({ bounds }: HoopOutline): HoopLoad[] => [
   ...Array.from({ length: stretchCount }, (_, stretch): HoopLoad => {
     const [from, to] = [bounds[stretch] as number, bounds[stretch + 1] as number];
     // Nothing presses on legs of no length: any load keeps their place in the list.
-    return from < to ? { kind: "normal", from, to } : { kind: "weight" };
+    return to - from > hair ? { kind: "normal", from, to } : { kind: "weight" };
   }),
   { kind: "weight" },
   { kind: "push" },

@@ -1,6 +1,8 @@
 import { type HoopLine, type HoopPiece, hoopLine, placeAtHeight } from "@hoopstay/frame";
 import { type Arc, hoopSection, type Shell, shellOf } from "@hoopstay/load";
 import type { House } from "../../model/house-model.ts";
+import { bracedBays } from "../along/braced-bays.ts";
+import { purlinLines } from "../along/purlin-lines.ts";
 
 /** The centre line of a hoop from the left rail's top face over the crown to the right one's. */
 export interface HoopOutline {
@@ -12,9 +14,13 @@ export interface HoopOutline {
   readonly bounds: readonly number[];
   /** Bolts' mid-height along the hoop from either foot, m: where a pinned foot turns. */
   readonly hinge: number;
+  /** Longest stretch of hoop that nothing holds out of its plane, m: all of it, or between purlins. */
+  readonly unbraced: number;
   /** Half the centre angle of the arch and the greatest radius of its arcs. */
   readonly halfAngle: number;
   readonly radius: number;
+  /** Slope against an upright leg with which the arc springs, whichever way. */
+  readonly springSlope: number;
 }
 
 /** Half the stub where no bolt is entered. */
@@ -72,13 +78,28 @@ export function hoopOutline(house: House, shell: Shell): HoopOutline {
   });
   return {
     line,
+    unbraced: unbracedStretch(house, shell, leg, arc.length),
     leg,
     arch: arc.length,
     bounds,
     hinge: hingeHeight(house),
     halfAngle: arc.crownAngle - arc.springAngle,
     radius: arc.radius,
+    springSlope: Math.tan(Math.abs(arc.springAngle)),
   };
+}
+
+/**
+ * Purlins and ridge hold the hoops where the end bays are braced and their clamps are rated; from the
+ * foot to the lowest of them the leg counts as well.
+ */
+function unbracedStretch(house: House, shell: Shell, leg: number, arch: number): number {
+  const braced = bracedBays(house);
+  const held = braced !== null && typeof braced !== "string";
+  const lines = held ? purlinLines(house, shell).filter(({ part }) => part.slip !== null) : [];
+  const places = lines.map(({ archShare }) => leg + archShare * arch);
+  const ends = [0, ...places, arch + 2 * leg];
+  return Math.max(...ends.slice(1).map((end, at) => end - (ends[at] as number)));
 }
 
 /** Developed place of a height above the ground on one half of the hoop, m. */

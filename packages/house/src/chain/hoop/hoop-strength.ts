@@ -3,9 +3,8 @@ import type { CombinationId } from "@hoopstay/stability";
 import {
   archBucklingLength,
   eulerLoad,
-  holedRoundStrength,
+  type HolePlace,
   type MemberLengths,
-  type MemberSection,
   memberSection,
   memberStrengths,
   type NotCovered,
@@ -16,6 +15,7 @@ import type { House } from "../../model/house-model.ts";
 import type { FootBolts, HoopJoint } from "../../model/link-parts.ts";
 import type { SteelTube } from "../../model/steel-tube.ts";
 import { steelOfTube } from "../steel.ts";
+import { holedTube, inHoopPlane } from "./holed-tube.ts";
 import type { HoopOutline } from "./hoop-outline.ts";
 
 /** What a section of the hoop can take by one method, N and N m. */
@@ -33,8 +33,9 @@ export interface HoopStrength {
   readonly holed: ByMethod<Capacities> | null;
   /** By place in the house's list of joints; null where the joint's section is not known. */
   readonly joints: readonly (ByMethod<Capacities> | null)[];
-  /** Elastic buckling load in the hoop's plane, N. */
+  /** Elastic buckling load in the hoop's plane and out of it, N. */
   readonly euler: number;
+  readonly eulerAcross: number;
   readonly findings: readonly string[];
 }
 
@@ -45,18 +46,16 @@ interface HoopLengths {
 }
 
 /**
- * Half the arch with its leg in its plane; out of plane the whole hoop, or the purlins' spacing where
- * purlins have rated clamps and the end bays are braced.
+ * In its plane the two-hinged arch, legs counted as arc; where nothing ties the rails a foot may
+ * spread and each half stands by itself. Out of it the longest stretch that nothing holds.
  */
-function hoopLengths({ links }: House, { arch, leg, halfAngle }: HoopOutline): HoopLengths {
+function hoopLengths(
+  { links }: House,
+  { arch, leg, halfAngle, unbraced }: HoopOutline,
+): HoopLengths {
   const whole = arch + 2 * leg;
-  const { purlins, ridge, endBraces } = links;
-  const held = endBraces !== null && (purlins?.slip ?? ridge?.slip ?? null) !== null;
-  const lines = (purlins?.slip ? purlins.lines : 0) + (ridge?.slip ? 1 : 0);
-  return {
-    inPlane: archBucklingLength(whole, halfAngle),
-    outOfPlane: held ? whole / (lines + 1) : whole,
-  };
+  const inPlane = links.crossMembers === null ? whole : archBucklingLength(whole, halfAngle);
+  return { inPlane, outOfPlane: unbraced };
 }
 
 /** The end drawn in to fit inside the tube, where the joint's own section is not told. */
@@ -77,15 +76,19 @@ const lengthsOf = ({ inPlane, outOfPlane }: HoopLengths): MemberLengths => ({
   torsion: outOfPlane,
 });
 
+type PlaceOfHoles = (bolts: FootBolts) => HolePlace;
+
 /**
+ * @param place where bolt holes lie in the bending that is looked at
  * @returns the strengths, or the reason why the standard does not cover this tube
  */
 export function hoopStrength(
   house: House,
   outline: HoopOutline,
   worker?: Worksheet,
+  place: PlaceOfHoles = inHoopPlane,
 ): HoopStrength | NotCovered {
-  const { hoop, joints, stub } = house.links;
+  const { hoop, joints } = house.links;
   const steel = steelOfTube(hoop);
   const section = memberSection(hoop.tube);
   const lengths = hoopLengths(house, outline);
@@ -106,30 +109,27 @@ export function hoopStrength(
       shear: capacity(plain.shearX, method),
     }),
   );
-  const holed = holedCapacities(section, hoop, stub.bolts, tube, worker);
+  const holed = holedCapacities(house.links, place, tube, worker);
   if (holed && "covered" in holed) return holed;
   return {
     tube,
     holed,
     joints: joints.map((joint) => jointCapacities(joint, hoop, lengths, tube)),
     euler: eulerLoad.evaluate(steel.modulus, section.secondMomentX, lengths.inPlane),
+    eulerAcross: eulerLoad.evaluate(steel.modulus, section.secondMomentX, lengths.outOfPlane),
     findings: plain.findings,
   };
 }
 
 /** The tube at a bolt's holes, or null where no bolt is told. */
 function holedCapacities(
-  section: MemberSection,
-  hoop: SteelTube,
-  bolts: FootBolts | null,
+  { hoop, stub }: House["links"],
+  place: PlaceOfHoles,
   tube: ByMethod<Capacities>,
   worker?: Worksheet,
 ): ByMethod<Capacities> | NotCovered | null {
-  if (!bolts || section.kind !== "round") return null;
-  const axis = bolts.axis === "across" ? "extreme fibres" : "neutral axis";
-  const hole = bolts.diameter + boltHoleClearance;
-  const found = holedRoundStrength(section, steelOfTube(hoop), hole, axis, worker);
-  if ("covered" in found) return found;
+  const found = holedTube(hoop, stub.bolts, place, worker);
+  if (!found || "covered" in found) return found;
   const { moment, tension } = found;
   const at = (method: CombinationId): Capacities => ({
     ...tube[method],
@@ -138,9 +138,6 @@ function holedCapacities(
   });
   return { ASD: at("ASD"), LRFD: at("LRFD") };
 }
-
-/** Hole over bolt, 1/16 in. */
-const boltHoleClearance = 0.0254 / 16;
 
 /**
  * A joint in the tube: never more than the tube itself. The drawn-in end alone carries a swaged

@@ -5,7 +5,7 @@ import type { ChainCase } from "../chain-case.ts";
 import { steelOfTube } from "../steel.ts";
 import { type FramedHoop, loadCount, weightLoad } from "./hoop-frame.ts";
 import { actionOf, type HoopAction, type HoopRun, loadsOnHoop } from "./hoop-run.ts";
-import { type SideHold, sideHold } from "./side-hold.ts";
+import { type SideHold, sideHold, withoutPushing } from "./side-hold.ts";
 
 /** A run of all hoops together on the rails, and what the rails do in it. */
 export interface RailedRun extends HoopRun {
@@ -118,12 +118,23 @@ export function hoopsOnRails(
   let deadPlan: PlanResponse | undefined;
   const planDead = () => (deadPlan ??= solve(planFor(sideHold(house, null)), weights));
   const deads: HoopAction[] = [];
-  const winds = new Map<ChainCase, { loads: Float64Array[]; plan: PlanResponse }>();
+  const winds = new Map<ChainCase, { loads: Float64Array[]; base: BasePlan; plan: PlanResponse }>();
+  /** Slack tethers are left out, and stay so, until those that are left all pull. */
+  const heldByPulling = ({ direction }: ChainCase, loads: readonly Float64Array[]) => {
+    let hold = sideHold(house, direction);
+    for (;;) {
+      const base = planFor(hold);
+      const plan = solve(base, loads);
+      const left = withoutPushing(hold, plan.anchorForce, direction);
+      if (left === hold) return { base, plan };
+      hold = left;
+    }
+  };
   const windOf = (windCase: ChainCase) => {
     let known = winds.get(windCase);
     if (!known) {
       const loads = places.map((_, hoop) => loadsOnHoop(windCase, hoop, lineLoads[hoop] as number));
-      known = { loads, plan: solve(planFor(sideHold(house, windCase.direction)), loads) };
+      known = { loads, ...heldByPulling(windCase, loads) };
       winds.set(windCase, known);
     }
     return known;
@@ -139,7 +150,7 @@ export function hoopsOnRails(
     },
     planDead,
     planWind: (windCase) => windOf(windCase).plan,
-    plan: (windCase) => planFor(sideHold(house, windCase?.direction ?? null)),
+    plan: (windCase) => (windCase ? windOf(windCase).base : planFor(sideHold(house, null))),
   };
 }
 

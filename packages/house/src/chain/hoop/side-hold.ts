@@ -5,7 +5,8 @@ import type { WindDirection } from "../chain-case.ts";
 
 /** What holds the rails sideways: anchors whose tethers pull against the wind, or the ground evenly. */
 export interface SideHold {
-  readonly id: "evenly" | "+x" | "-x";
+  /** The same for the same anchors. */
+  readonly id: string;
   /** Null: the net side force lies evenly along both rails. */
   readonly anchors: readonly LateralAnchor[] | null;
 }
@@ -35,6 +36,29 @@ export function sideHold({ anchors, rail }: House, direction: WindDirection | nu
         stiffness: (pull / anchorGive.value) * toward[0] ** 2,
       }),
     );
-  const places = new Set(lateral.map(({ y }) => y.toFixed(6)));
-  return places.size >= 2 ? { id: direction, anchors: lateral } : evenly;
+  return holdBy(lateral);
+}
+
+/** At one place only, anchors would let the house turn about them. */
+function holdBy(anchors: readonly LateralAnchor[]): SideHold {
+  const places = anchors.map(({ y }) => y.toFixed(6));
+  if (new Set(places).size < 2) return evenly;
+  return { id: anchors.map(({ rail }, at) => `${rail} ${places[at]}`).join(", "), anchors };
+}
+
+/**
+ * A tether cannot push: what is left of a hold without the anchors that do.
+ *
+ * @param forces of its anchors on the rails, N
+ * @returns the same hold where none pushes; evenly where too few are left
+ */
+export function withoutPushing(
+  hold: SideHold,
+  forces: Float64Array,
+  direction: WindDirection,
+): SideHold {
+  if (!hold.anchors) return hold;
+  const against = direction === "+x" ? -1 : 1;
+  const pulling = hold.anchors.filter((_, at) => (forces[at] as number) * against >= 0);
+  return pulling.length === hold.anchors.length ? hold : holdBy(pulling);
 }

@@ -7,6 +7,7 @@ import type { LoadSet } from "../../review/evaluate.ts";
 import { mainForm } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
+import { sideHold } from "../hoop/side-hold.ts";
 import { type LinkMaker, type LinkRow, plainRow } from "../link.ts";
 import { notHeld } from "../rail/rail-actions.ts";
 import { forceOverStrength, found } from "../superposed.ts";
@@ -37,8 +38,9 @@ export const anchorsLink: LinkMaker = (context) => {
                 windCase: { ...windCase, sets: new Map([[set, index]]) },
                 touches: true,
                 measure: "force",
-                work: (sheet, q, { method, weight, wind, words }) => {
-                  const up = vertical.at(set, index, side, q, method, weight, wind);
+                work: (sheet, q, combination) => {
+                  const { method, words } = combination;
+                  const up = vertical.at(set, index, side, q, combination);
                   if (!up) return;
                   const by = "rail on its anchors and the ground, the worse of all ways";
                   const pull = up.pulls[at] as number;
@@ -48,8 +50,8 @@ export const anchorsLink: LinkMaker = (context) => {
                   sheet.work(forceOverStrength, [tension, times(method)]);
                 },
               },
-              (q: number, { method, weight, wind }: LinkCombination) => {
-                const up = vertical.at(set, index, side, q, method, weight, wind);
+              (q: number, combination: LinkCombination) => {
+                const up = vertical.at(set, index, side, q, combination);
                 return up
                   ? tetherTension.evaluate(up.pulls[at] as number, sineOf(anchor))
                   : notHeld;
@@ -61,8 +63,26 @@ export const anchorsLink: LinkMaker = (context) => {
       }
     }
   }
-  return { rows, notChecked: [], findings: unanchored(context) };
+  return { rows, notChecked: [], findings: [...unanchored(context), ...slackTethers(context)] };
 };
+
+/** A tether cannot push: said where the rails in plan ask it of one. */
+function slackTethers({ cases, runs, evaluation }: ChainContext): Words[] {
+  const slack = runs.railed.some((run) =>
+    cases.some((windCase) => {
+      const all = sideHold(evaluation.house, windCase.direction).anchors;
+      const { sideHold: on } = run.plan(windCase).base;
+      return all !== null && (on === "evenly" || on.length < all.length);
+    }),
+  );
+  return slack
+    ? [
+        [
+          "Tethers that wind across the house would slacken hold nothing sideways there; where fewer than two places are left, the ground is taken to hold both rails evenly.",
+        ],
+      ]
+    : [];
+}
 
 function unanchored({ rails }: ChainContext): Words[] {
   return railSides

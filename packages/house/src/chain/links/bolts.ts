@@ -74,7 +74,10 @@ function playOf({ links: { hoop, stub } }: House): number {
 }
 
 /** Whether the straight stub goes into the bent hoop, and into its tube at all. */
-function fitFindings({ house }: ChainContext["evaluation"], radius: number): Words[] {
+function fitFindings(
+  { house }: ChainContext["evaluation"],
+  { radius, springSlope }: ChainContext["runs"]["outline"],
+): Words[] {
   const play = playOf(house);
   if (play < 0) {
     return [
@@ -88,7 +91,7 @@ function fitFindings({ house }: ChainContext["evaluation"], radius: number): Wor
   const { stub } = house.links;
   const overlap = stub.length - stub.shoulder;
   if (!(overlap > 0) || overlap > radius) return [];
-  const { fits, offset, legNeeded } = stubFit(overlap, house.leg, radius, play);
+  const { fits, offset, legNeeded } = stubFit(overlap, house.leg, radius, springSlope, play);
   if (fits) return [];
   return [
     [
@@ -207,7 +210,7 @@ export function weakerShear({ links }: House, length: number): FootPart["resista
 export const boltsLink: LinkMaker = (context) => {
   const { evaluation, runs } = context;
   const { house } = evaluation;
-  const findings = fitFindings(evaluation, runs.outline.radius);
+  const findings = fitFindings(evaluation, runs.outline);
   const sleeve = footSleeve(house);
   const missing = (why: string): LinkNotChecked => ({
     link: "bolts",

@@ -1,55 +1,34 @@
-import type { Chapter, LinkNotChecked } from "@hoopstay/core";
+import type { Chapter, LinkNotChecked, Words } from "@hoopstay/core";
 import { cornerRadii } from "@hoopstay/section";
 import {
+  eulerLoad,
   filletWeldStrength,
   governing,
   interaction,
+  loadLevel,
   type MemberStrengths,
   memberSection,
   memberStrengths,
+  momentAmplification,
+  momentAmplifier,
   rectangleWeldForce,
   type Worksheet,
   workInteraction,
 } from "@hoopstay/strength";
 import type { CrossMembers } from "../../model/link-parts.ts";
 import { type ChainCase, mainForm } from "../chain-case.ts";
-import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
-import { factoredDead } from "../hoop/hoop-answers.ts";
 import type { RailedRun } from "../hoop/hoops-on-rails.ts";
 import { type LinkMaker, type LinkRow, plainRow, ratioRow } from "../link.ts";
 import { steelOfTube } from "../steel.ts";
-import { lineForceOverStrength, Superposed } from "../superposed.ts";
+import {
+  forceOverStrength,
+  grownMoment,
+  hasBuckled,
+  lineForceOverStrength,
+} from "../superposed.ts";
 import { noted, wallOf } from "./bolts.ts";
-
-/** Thrust and end moment of one cross member, factored. */
-interface CrossForces {
-  axial: number;
-  moment: number;
-}
-
-/** What ties the rails: thrust or pull of the hoops' feet, and the rails' torque as end moments. */
-function crossForces(
-  { dead }: ChainContext,
-  run: RailedRun,
-  windCase: ChainCase,
-  member: number,
-): (q: number, combination: LinkCombination, into: CrossForces) => CrossForces {
-  const still = run.planDead();
-  const blown = run.planWind(windCase);
-  return (q, combination, into) => {
-    const d = factoredDead(dead, windCase, combination);
-    const w = combination.wind * q;
-    const sum = (of: Float64Array, by: Float64Array, at: number): number =>
-      d * (of[at] as number) + w * (by[at] as number);
-    into.axial = sum(still.crossAxial, blown.crossAxial, member);
-    into.moment = Math.max(
-      Math.abs(sum(still.crossEndMoment, blown.crossEndMoment, 2 * member)),
-      Math.abs(sum(still.crossEndMoment, blown.crossEndMoment, 2 * member + 1)),
-    );
-    return into;
-  };
-}
+import { type CrossForces, crossForces, workCross } from "./cross-forces.ts";
 
 function weldOf(cross: CrossMembers, context: ChainContext, sheet?: Worksheet) {
   const { tube, weld } = cross;
@@ -71,16 +50,17 @@ export const crossMembersLink: LinkMaker = (context) => {
   if (!cross) return { rows: [], notChecked: [], findings: [] };
   const words = "the cross members";
   const can = crossStrengths(context, cross);
-  const { tension, compression, momentX } = can;
-  if (!compression.covered || !momentX.covered) {
-    const bad = [compression, momentX].find((one) => !one.covered);
+  const { tension, compression, momentX, shearX } = can;
+  if (!compression.covered || !momentX.covered || !shearX.covered) {
+    const bad = [compression, momentX, shearX].find((one) => !one.covered);
     const why = bad && !bad.covered ? `${bad.reason}. ${bad.mend}` : "";
     const notChecked: LinkNotChecked[] = [{ link: "cross-members", words, why, demand: null }];
     return { rows: [], notChecked, findings: [] };
   }
   const weld = weldOf(cross, context);
   const rows: LinkRow[] = [];
-  const forces: CrossForces = { axial: 0, moment: 0 };
+  const forces: CrossForces = { axial: 0, moment: 0, shear: 0 };
+  const euler = eulerOf(context, cross);
   for (const run of runs.railed) {
     for (const windCase of cases) {
       if (!mainForm(windCase)) continue;
@@ -89,20 +69,35 @@ export const crossMembersLink: LinkMaker = (context) => {
         const place = `cross member ${member + 1} of ${cross.places.length}, from the back`;
         const about = { link: "cross-members", place, run: run.words, windCase } as const;
         const part = "bending by the rails' twist, with thrust";
-        const work = crossWork(context, run, windCase, member, can);
+        const work = crossWork(context, run, windCase, member, can, euler);
         rows.push(
           ratioRow({ ...about, part, work }, (q, one) => {
             const { axial, moment } = read(q, one, forces);
             const along = axial > 0 ? tension : compression;
             const { method } = one;
-            return interaction(axial, along[method], moment, momentX[method], 0, momentX[method]);
+            const grown = momentAmplifier(method, -axial, euler) * moment;
+            return interaction(axial, along[method], grown, momentX[method], 0, momentX[method]);
           }),
+          plainRow(
+            {
+              ...about,
+              part: "shear by the rails' twist",
+              measure: "force",
+              work: (sheet, q, one) => {
+                crossStrengths(context, cross, sheet);
+                const { shear } = workCross(sheet, context, run, windCase, member, q, one);
+                sheet.work(forceOverStrength, [shear, shearX[one.method]]);
+              },
+            },
+            (q, one) => read(q, one, forces).shear,
+            shearX,
+          ),
         );
         if (!weld || cross.tube.kind !== "rectangular") return;
         const { width, depth } = cross.tube;
         const { convention, wall } = cross.tube;
         const corner = cornerRadii(convention, wall).outside * wall;
-        const none = { shearX: 0, shearY: 0, momentY: 0, torque: 0 };
+        const none = { shearX: 0, momentY: 0, torque: 0 };
         rows.push(
           plainRow(
             {
@@ -111,15 +106,17 @@ export const crossMembersLink: LinkMaker = (context) => {
               measure: "force-per-length",
               work: (sheet, q, one) => {
                 weldOf(cross, context, sheet);
-                const { axial, moment } = workCross(sheet, context, run, windCase, member, q, one);
-                const forces = { axial, momentX: moment, ...none };
+                const worked = workCross(sheet, context, run, windCase, member, q, one);
+                const { axial, moment, shear } = worked;
+                const forces = { axial, momentX: moment, shearY: shear, ...none };
                 const force = rectangleWeldForce(width, depth, corner, forces, sheet);
                 sheet.work(lineForceOverStrength, [force, weld[one.method]]);
               },
             },
             (q, one) => {
-              const { axial, moment } = read(q, one, forces);
-              return rectangleWeldForce(width, depth, corner, { axial, momentX: moment, ...none });
+              const { axial, moment, shear } = read(q, one, forces);
+              const all = { axial, momentX: moment, shearY: shear, ...none };
+              return rectangleWeldForce(width, depth, corner, all);
             },
             weld,
           ),
@@ -127,18 +124,26 @@ export const crossMembersLink: LinkMaker = (context) => {
       });
     }
   }
-  const unknown: LinkNotChecked[] = weld
-    ? []
-    : [
-        {
-          link: "cross-members",
-          words: "the welds of the cross members",
-          why: "no weld is entered (cross_members.weld)",
-          demand: null,
-        },
-      ];
-  return { rows, notChecked: unknown, findings: weld ? noted("Cross member", weld.findings) : [] };
+  const welds = "the welds of the cross members";
+  const unknown = weld
+    ? weld.notChecked.map(({ words }) => words)
+    : ["no weld is entered (cross_members.weld)"];
+  return {
+    rows,
+    notChecked: unknown.map((why) => ({ link: "cross-members", words: welds, why, demand: null })),
+    findings: [
+      ...can.findings.map((finding): Words => [`Cross members: ${finding}.`]),
+      ...(weld ? noted("Cross member", [...weld.assumed, ...weld.findings]) : []),
+    ],
+  };
 };
+
+/** Buckling in the plane in which the rails' twist bends a cross member, its ends as hinges. */
+function eulerOf({ evaluation }: ChainContext, cross: CrossMembers, sheet?: Chapter): number {
+  const { secondMomentX } = memberSection(cross.tube);
+  const inputs = [steelOfTube(cross).modulus, secondMomentX, evaluation.house.lines.span] as const;
+  return sheet ? sheet.work(eulerLoad, inputs) : eulerLoad.evaluate(...inputs);
+}
 
 function crossStrengths(
   { evaluation }: ChainContext,
@@ -155,39 +160,13 @@ function crossStrengths(
   );
 }
 
-/** Thrust and the greater end moment of a cross member, each out of weight and wind. */
-function workCross(
-  sheet: Chapter,
-  context: ChainContext,
-  run: RailedRun,
-  windCase: ChainCase,
-  member: number,
-  q: number,
-  combination: LinkCombination,
-): CrossForces {
-  const weight = factoredDead(context.dead, windCase, { ...combination, dead: 1 });
-  const sum = new Superposed(sheet, weight, q, combination);
-  const still = run.planDead();
-  const blown = run.planWind(windCase);
-  const pair = (of: "crossAxial" | "crossEndMoment", at: number) =>
-    [still[of][at] as number, blown[of][at] as number] as const;
-  const axial = sum.force("N", "along the cross member", ...pair("crossAxial", member));
-  const ends = [0, 1].map((end) =>
-    sum.moment(
-      "M",
-      `at its ${end === 0 ? "left" : "right"} end`,
-      ...pair("crossEndMoment", 2 * member + end),
-    ),
-  );
-  return { axial, moment: Math.max(...ends.map(Math.abs)) };
-}
-
 function crossWork(
   context: ChainContext,
   run: RailedRun,
   windCase: ChainCase,
   member: number,
   { tension, compression, momentX }: MemberStrengths,
+  euler: number,
 ): LinkRow["work"] {
   return (sheet, q, combination) => {
     const cross = context.evaluation.house.links.crossMembers;
@@ -196,7 +175,15 @@ function crossWork(
     const { axial, moment } = workCross(sheet, context, run, windCase, member, q, combination);
     const { method } = combination;
     const along = axial > 0 ? tension : compression;
-    const bending = [moment, momentX[method]] as const;
+    let grown = moment;
+    if (axial < 0) {
+      eulerOf(context, cross, sheet);
+      if (hasBuckled(sheet, method, -axial, euler)) return;
+      const level = sheet.work(loadLevel[method], []);
+      const growth = sheet.work(momentAmplification, [level, -axial, euler]);
+      grown = sheet.work(grownMoment, [growth, moment]);
+    }
+    const bending = [grown, momentX[method]] as const;
     workInteraction([axial, along[method]], bending, [0, momentX[method]], sheet);
   };
 }

@@ -12,7 +12,7 @@ import {
 } from "@hoopstay/strength";
 import type { House } from "../../model/house-model.ts";
 import type { LoadSet } from "../../review/evaluate.ts";
-import { mainForm } from "../chain-case.ts";
+import { type ChainCase, mainForm } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import {
@@ -24,7 +24,7 @@ import {
 } from "../hoop/foot-forces.ts";
 import { footWords, loadedHoops, workForces } from "../hoop/foot-rows.ts";
 import { governingFeet } from "../hoop/governing-feet.ts";
-import type { HoopAnswer } from "../hoop/hoop-answers.ts";
+import { type HoopAnswer, standsFor } from "../hoop/hoop-answers.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
 import { notHeld } from "../rail/rail-actions.ts";
 import { noted, wallOf } from "./bolts.ts";
@@ -62,7 +62,8 @@ export interface RailStress {
 }
 
 type StressAt = (
-  answer: HoopAnswer,
+  windCase: ChainCase,
+  hoops: readonly number[],
   set: LoadSet,
   side: FootSide,
   q: number,
@@ -72,7 +73,7 @@ type StressAt = (
 const unbent: RailStress = { vertical: 0, plan: 0 };
 const unheld: RailStress = { vertical: notHeld, plan: 0 };
 
-/** What both bendings of the rail make of its top wall beside a stub. */
+/** What both bendings of the rail make of its top wall, beside the worst of some stubs. */
 export function railStress({ evaluation, rails, hoopPlaces }: ChainContext): StressAt {
   const { elasticModulusX, elasticModulusY } = properties(evaluation.house.rail.tube);
   const stationsOf = (side: FootSide): number[] =>
@@ -85,7 +86,7 @@ export function railStress({ evaluation, rails, hoopPlaces }: ChainContext): Str
       );
     });
   const stations = { left: stationsOf("left"), right: stationsOf("right") };
-  return ({ windCase, hoop }, set, side, q, combination) => {
+  return (windCase, hoops, set, side, q, combination) => {
     const action = rails.at(windCase, set, side, q, combination);
     // Without places the rails are not looked at: see the quick form.
     if (!action) return rails.places[side].length === 0 ? unbent : unheld;
@@ -96,11 +97,12 @@ export function railStress({ evaluation, rails, hoopPlaces }: ChainContext): Str
         plan: (action.plan[place] as number) / elasticModulusY,
       };
     };
-    // An inner hoop stands for all of them: the rail's stress is the worst beside any.
-    if (windCase.stretches.length > 1 || hoop !== 1) return at(hoop);
-    return hoopPlaces
-      .map((_, index) => at(index))
-      .reduce((a, b) => (b.vertical + b.plan > a.vertical + a.plan ? b : a));
+    let worst = at(hoops[0] as number);
+    for (const hoop of hoops) {
+      const own = at(hoop);
+      if (own.vertical + own.plan > worst.vertical + worst.plan) worst = own;
+    }
+    return worst;
   };
 }
 
@@ -122,6 +124,20 @@ export function faces({ evaluation, hoopPlaces }: ChainContext): FaceAt[] | NotC
   return found;
 }
 
+/** Of some hoops the one nearest to an open end: its face is the weakest. */
+export const weakestFace = (made: readonly FaceAt[], hoops: readonly number[]): FaceAt =>
+  hoops
+    .map((hoop) => made[hoop] as FaceAt)
+    .reduce((a, b) => ((b.input.openEnd ?? 0) < (a.input.openEnd ?? 0) ? b : a));
+
+/** The hoops whose rail and face a foot's answer is to be held against. */
+export const hoopsOf = ({ runs, hoopPlaces }: ChainContext, answer: HoopAnswer) =>
+  standsFor(
+    answer,
+    hoopPlaces.length,
+    runs.railed.some((one) => one === answer.run),
+  );
+
 /** The rail's top wall under each stub, with what bends the rail there. */
 export const faceLink: LinkMaker = (context) => {
   const { runs, hoopPlaces } = context;
@@ -137,14 +153,15 @@ export const faceLink: LinkMaker = (context) => {
   const forces: FootForces = { uplift: 0, thrust: 0, couple: 0 };
   const rows: LinkRow[] = [];
   const main = loadedHoops(context).filter(({ answer }) => mainForm(answer.windCase));
-  // The rail's own stress goes with the case, the hoop and the side: only runs are compared.
-  const alike = ({ windCase, hoop }: HoopAnswer, side: FootSide): string =>
-    `${context.cases.indexOf(windCase)} ${hoop} ${side}`;
+  // The rail's own stress goes with the case, the hoops and the side: only runs are compared.
+  const alike = (answer: HoopAnswer, side: FootSide): string =>
+    `${context.cases.indexOf(answer.windCase)} ${hoopsOf(context, answer)} ${side}`;
   for (const { pushed, side, sets } of governingFeet(context, main, footAtRail, alike)) {
     const { answer } = pushed;
     const { run, windCase, hoop } = answer;
     const railed = runs.railed.some((one) => one === run);
-    const { input, limits } = made[hoop] as FaceAt;
+    const hoops = hoopsOf(context, answer);
+    const { input, limits } = weakestFace(made, hoops);
     const foot = { answer, side, y: hoopPlaces[hoop] as number };
     for (const [set, index] of sets) {
       const about = {
@@ -156,14 +173,14 @@ export const faceLink: LinkMaker = (context) => {
         touches: true,
         work: (sheet: Chapter, q: number, combination: LinkCombination) => {
           const at = workForces(sheet, context, foot, footAtRail, q, combination);
-          const stress = stressAt(answer, set, side, q, combination);
+          const stress = stressAt(windCase, hoops, set, side, q, combination);
           faceWork(sheet, input, combination.method, at, stress);
         },
       } as const;
       const row = ratioRow(about, (q, combination) => {
         const [d, w] = factorsOf(context, answer, q, combination);
         const { uplift, couple } = atRail(answer, side, d, w, forces);
-        const { vertical, plan } = stressAt(answer, set, side, q, combination);
+        const { vertical, plan } = stressAt(windCase, hoops, set, side, q, combination);
         return faceRatio(limits, combination.method, uplift, 0, couple, vertical, plan);
       });
       rows.push(whileTied(context, answer, row));

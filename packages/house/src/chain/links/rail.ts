@@ -1,5 +1,5 @@
-import type { Words } from "@hoopstay/core";
-import { measured } from "@hoopstay/core";
+import type { LinkNotChecked, Words } from "@hoopstay/core";
+import { derived, formula, measured } from "@hoopstay/core";
 import {
   interactionEnvelope,
   interactionWithTorsion,
@@ -16,9 +16,10 @@ import type { LoadSet } from "../../review/evaluate.ts";
 import { type ChainCase, mainForm } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
+import { sideHold } from "../hoop/side-hold.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
 import { notHeld, type RailAction } from "../rail/rail-actions.ts";
-import { steelOfTube } from "../steel.ts";
+import { steelFindings, steelOfTube } from "../steel.ts";
 import { forceOverStrength, found, momentOverStrength } from "../superposed.ts";
 
 /** Longest stretch of rail between cross members, or all of it, m. */
@@ -66,6 +67,9 @@ function coveredOf({
   return { momentX, momentY, shear, torsion };
 }
 
+/** Place of the shear's share. */
+const shearShare = 3;
+
 /** Shares of one section: both moments, shear and torsion, each over its own strength. */
 const sharesAt = (action: RailAction, can: Covered, method: "ASD" | "LRFD", at: number) =>
   [
@@ -84,11 +88,26 @@ function worstSection(
 ): { readonly ratio: number; readonly at: number } {
   let [ratio, worst] = [0, 0];
   for (let at = 0; at < action.vertical.length; at += 1) {
-    const own = interactionWithTorsion(...sharesAt(action, can, method, at));
+    const shares = sharesAt(action, can, method, at);
+    const own = Math.max(shares[shearShare], interactionWithTorsion(...shares));
     if (own > ratio) [ratio, worst] = [own, at];
   }
   return { ratio, at: worst };
 }
+
+const greaterShare = formula({
+  id: "greater-share",
+  symbol: "u",
+  name: "the greater: all together, or shear alone",
+  measure: "ratio",
+  arguments: [
+    ["u_M", "moments, torsion and shear together", "ratio"],
+    ["v", "shear alone", "ratio"],
+  ],
+  expression: "max(u_M, v)",
+  citation: derived("AISC 360-22 H3.2 leaves small torsion out, chapter G stands by itself"),
+  evaluate: (together, shear) => Math.max(together, shear),
+});
 
 /** Strengths of the rail, its moments where it is asked most, and their shares together. */
 function railWork(
@@ -118,8 +137,11 @@ function railWork(
     const y = sheet.work(momentOverStrength, [plan, can.momentY[method]], { symbol: "m_y" });
     const t = sheet.work(momentOverStrength, [torque, can.torsion[method]], { symbol: "t" });
     const v = sheet.work(forceOverStrength, [shear, can.shear[method]], { symbol: "v" });
-    if (t <= smallTorsion) sheet.work(interactionEnvelope, [0, x, y]);
-    else sheet.work(torsionInteraction, [0, x, y, v, t]);
+    const together =
+      t <= smallTorsion
+        ? sheet.work(interactionEnvelope, [0, x, y])
+        : sheet.work(torsionInteraction, [0, x, y, v, t]);
+    sheet.work(greaterShare, [together, v]);
   };
 }
 
@@ -134,6 +156,7 @@ export const railLink: LinkMaker = (context) => {
       findings: [],
     };
   }
+  const tied = context.runs.railed.length > 0;
   const rows: LinkRow[] = [];
   for (const windCase of cases) {
     if (!mainForm(windCase)) continue;
@@ -141,9 +164,11 @@ export const railLink: LinkMaker = (context) => {
       for (const side of railSides) {
         const about = {
           link: "rail",
-          part: "bending up and down and in plan, with torsion",
+          part: tied ? "bending up and down and in plan, with torsion" : "bending up and down",
           place: `${side} rail`,
-          run: "on its anchors and the ground, between its cross members",
+          run: tied
+            ? "on its anchors and the ground, between its cross members"
+            : "on its anchors and the ground",
           windCase: { ...windCase, sets: new Map([[set, index]]) },
           touches: true,
           work: railWork(context, windCase, set, side, can),
@@ -157,8 +182,25 @@ export const railLink: LinkMaker = (context) => {
       }
     }
   }
-  return { rows, notChecked: [], findings: [...tiedOnlyAtEnds(context), ...noSideHold(context)] };
+  return {
+    rows,
+    notChecked: tied ? [] : untied,
+    findings: [
+      ...steelFindings("The rails", steelOfTube(evaluation.house.links.rail)),
+      ...tiedOnlyAtEnds(context),
+      ...noSideHold(context),
+    ],
+  };
 };
+
+const untied: readonly LinkNotChecked[] = [
+  {
+    link: "rail",
+    words: "the rails in plan and twisted by the hoops",
+    why: "no cross members are entered: one rail takes the side push, and nothing holds either against twist. The rail's wall and the splices are rated without it",
+    demand: null,
+  },
+];
 
 /** Bare rails tied to each other only far apart bend many times more in plan. */
 function tiedOnlyAtEnds({ evaluation }: ChainContext): Words[] {
@@ -181,6 +223,14 @@ function tiedOnlyAtEnds({ evaluation }: ChainContext): Words[] {
 }
 
 function noSideHold({ evaluation }: ChainContext): Words[] {
-  const held = evaluation.house.anchors.some(({ toward }) => Math.abs(toward[0]) > 1e-9);
-  return held ? [] : [["No lateral hold: the net side force is spread evenly along both rails."]];
+  const held = (["+x", "-x"] as const).every(
+    (direction) => sideHold(evaluation.house, direction).anchors !== null,
+  );
+  return held
+    ? []
+    : [
+        [
+          "Against wind from at least one side fewer than two anchors on the rails pull back: there the ground is taken to hold both rails evenly.",
+        ],
+      ];
 }

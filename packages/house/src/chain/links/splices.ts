@@ -23,6 +23,7 @@ import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
 import { notHeld } from "../rail/rail-actions.ts";
+import { steelFindings } from "../steel.ts";
 import { found } from "../superposed.ts";
 import { noted, wallOf } from "./bolts.ts";
 
@@ -46,7 +47,7 @@ const weldedGap = constant(
   "splice-gap",
   "L_g",
   "plate across the joint that no weld holds",
-  0.012,
+  0.0127,
   "length",
   judged("plates welded along both edges up to the joint; a gap of 1/2 in, common practice"),
 );
@@ -82,13 +83,7 @@ function spliceOf(
     {
       width,
       thickness,
-      steel: steelOf({
-        standard: "other",
-        grade: "A36",
-        yield: null,
-        tensile: null,
-        form: "solid",
-      }),
+      steel: steelOf({ standard: "other", ...splices.steel, form: "solid" }),
       count,
       faces: "sides",
       rail: { ...wallOf(links.rail), width: rail.tube.width, depth: rail.tube.depth },
@@ -166,10 +161,30 @@ export const splicesLink: LinkMaker = (context) => {
   const unique = [...new Map(notes.map((one) => [one.id, one])).values()];
   return {
     rows,
-    notChecked: unique.map(({ words: why }) => ({ link: "splices", words, why, demand: null })),
-    findings: noted("Splices", strength.vertical.findings),
+    notChecked: [
+      ...unique.map(
+        ({ words: why }): LinkNotChecked => ({ link: "splices", words, why, demand: null }),
+      ),
+      ...leftOut,
+    ],
+    findings: [
+      ...steelFindings(
+        "The splice plates",
+        steelOf({ standard: "other", ...splices.steel, form: "solid" }),
+      ),
+      ...noted("Splices", [...strength.vertical.assumed, ...strength.vertical.findings]),
+    ],
   };
 };
+
+const leftOut: readonly LinkNotChecked[] = [
+  {
+    link: "splices",
+    words: "shear and the rail's twist across a splice",
+    why: "plates on the side faces are rated for both moments only; side plates alone hold little against twist",
+    demand: null,
+  },
+];
 
 const partOf = ({ vertical, plan }: SpliceStrength): string => {
   const names = [vertical, plan].map((one: ConnectionStrength) => governing(one, "ASD").name);

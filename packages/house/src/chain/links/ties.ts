@@ -1,3 +1,4 @@
+import type { LinkNotChecked, Words } from "@hoopstay/core";
 import {
   interaction,
   type MemberStrengths,
@@ -142,8 +143,39 @@ export const tiesLink: LinkMaker = (context) => {
       );
     });
   }
-  return { rows, notChecked: [], findings: [] };
+  return { rows, notChecked: unframed(context), findings: tieFindings([...strengths]) };
 };
+
+/** Bars of the file that no hoop is computed with. */
+function unframed({ answers, evaluation }: ChainContext): LinkNotChecked[] {
+  const { ties, trussBars, kneeBraces } = evaluation.house.links;
+  const framed = new Set(answers.flatMap(({ run }) => run.framed.bars.map(({ what }) => what)));
+  const kinds = [
+    { what: "truss bar", words: "the truss bars", bars: trussBars },
+    { what: "knee brace", words: "the knee braces", bars: kneeBraces },
+  ] as const;
+  return kinds.flatMap(({ what, words, bars }): LinkNotChecked[] => {
+    if (!bars || framed.has(what)) return [];
+    const reasons = [
+      ...(bars.from && bars.to
+        ? []
+        : ["their ends are not entered (across and up, of from and to)"]),
+      ...(ties ? [] : ["no collar tie is entered"]),
+    ];
+    const why = reasons.join("; ") || "they do not meet the collar tie";
+    return [{ link: "ties", words, why, demand: null }];
+  });
+}
+
+/** What a reviewer has to know of the bars, once for each kind of bar. */
+function tieFindings(strengths: readonly (readonly [HoopRun, MemberStrengths[]])[]): Words[] {
+  const told = strengths.flatMap(([run, own]) =>
+    run.framed.bars.flatMap(({ what }, bar) =>
+      (own[bar]?.findings ?? []).map((finding) => `Ties, ${what}: ${finding}.`),
+    ),
+  );
+  return [...new Set(told)].map((words): Words => [words]);
+}
 
 function tieWork(
   context: ChainContext,

@@ -56,9 +56,9 @@ export function railActions(
   const lines = planLines(house.rail.front, vertical.places);
   const known: KnownActions = new Map();
   const at: RailActions["at"] = (windCase, set, side, q, combination) => {
-    const { method, weight, wind } = combination;
+    const { wind } = combination;
     const index = windCase.sets.get(set) as number;
-    const up = vertical.at(set, index, side, q, method, weight, wind);
+    const up = vertical.at(set, index, side, q, combination);
     if (!up) return null;
     const count = up.moments.length;
     const action: RailAction = {

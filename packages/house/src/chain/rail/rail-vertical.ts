@@ -8,12 +8,13 @@ import {
   type RailSide,
   sideSign,
 } from "../../rail-pull/case-on-rails.ts";
-import { deadOnRails } from "../../rail-pull/dead-on-rails.ts";
+import { combinationOf, deadOnRails } from "../../rail-pull/dead-on-rails.ts";
 import { railOnGround } from "../../rail-pull/rail-on-ground.ts";
 import { railShapes, roofShape } from "../../rail-pull/rail-shapes.ts";
 import { groundModulus } from "../../rail-pull/rail-stiffness.ts";
 import { stiffnessTimes, uprightStiffness } from "../../rail-pull/tether.ts";
 import type { Evaluation, LoadSet } from "../../review/evaluate.ts";
+import type { LinkCombination } from "../combination.ts";
 import { inMap } from "../in-map.ts";
 
 /** Moments and pulls of one rail in vertical bending, the worse of every way of computing it. */
@@ -39,9 +40,7 @@ export interface RailVertical {
     caseIndex: number,
     side: RailSide,
     q: number,
-    method: CombinationId,
-    weight: "low" | "high",
-    windFactor: number,
+    combination: LinkCombination,
   ) => VerticalAnswer | null;
 }
 
@@ -118,12 +117,15 @@ export function railVertical(evaluation: Evaluation, also: readonly number[]): R
     if (known[place] === undefined) known[place] = roofShape(shapes, load.roof, load.sense);
     return known[place];
   };
-  const solve: RailVertical["at"] = (set, caseIndex, side, q, method, weight, windFactor) => {
+  const solve: RailVertical["at"] = (set, caseIndex, side, q, combination) => {
+    const { method, weight, wind: windFactor } = combination;
     const { solvers, nodes, places } = rails[side];
     const one = caseOf(set, caseIndex);
     const wind = windFactor * q;
     const dead = deadOf(set, method).find((found) => found.weight === weight);
     if (!dead) throw new Error(`no ${weight} weight on the rails`);
+    // Weights come factored by the whole-house combination of the method; a slope's pull stays so.
+    const times = combination.dead / combinationOf(method).dead;
     const moments = new Float64Array(places.length);
     const shears = new Float64Array(places.length);
     const pulls = new Float64Array(anchors[side].length);
@@ -138,7 +140,7 @@ export function railVertical(evaluation: Evaluation, also: readonly number[]): R
         const roof = one.roof ? roofOf(one.roof) : null;
         for (let at = 0; at < stations.length; at += 1) {
           let force =
-            (dead.columns[side][at] as number) +
+            times * (dead.columns[side][at] as number) +
             tipped * (shapes.even[at] as number) +
             turning * (shapes.turning[at] as number);
           if (endBays) {
@@ -166,18 +168,22 @@ export function railVertical(evaluation: Evaluation, also: readonly number[]): R
     return { moments, shears, pulls };
   };
   type Known = Map<LoadSet, Map<number, Map<number, VerticalAnswer | null>>>;
-  const known = new Map<string, Known>();
+  const known = new Map<LinkCombination, Map<RailSide, Known>>();
   return {
     places: { left: rails.left.places, right: rails.right.places },
     anchors,
-    at: (set, caseIndex, side, q, method, weight, windFactor) => {
-      const own = inMap(known, `${method} ${weight} ${windFactor} ${side}`, () => new Map());
+    at: (set, caseIndex, side, q, combination) => {
+      const own = inMap(
+        inMap(known, combination, () => new Map()),
+        side,
+        () => new Map(),
+      );
       const ofCase = inMap(
         inMap(own, set, () => new Map()),
         caseIndex,
         () => new Map(),
       );
-      return inMap(ofCase, q, () => solve(set, caseIndex, side, q, method, weight, windFactor));
+      return inMap(ofCase, q, () => solve(set, caseIndex, side, q, combination));
     },
   };
 }

@@ -31,7 +31,7 @@ export const boltResultant = formula({
     ["n", "bolts in the row", "ratio"],
     ["F_M", "force of the moment on the outermost bolt", "force"],
   ],
-  expression: "hypot(N / n, abs(V) / n + F_M)",
+  expression: "sqrt((N / n)^2 + (abs(V) / n + F_M)^2)",
   citation: derived("equal shares of uplift and thrust, with the couple's force along the thrust"),
   evaluate: (N, V, n, FM) => Math.hypot(N / n, Math.abs(V) / n + FM),
 });

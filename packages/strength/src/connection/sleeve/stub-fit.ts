@@ -9,11 +9,12 @@ export const curveOffset = formula({
   arguments: [
     ["a", "length of sleeve on the curve", "length"],
     ["R", "radius of the hoop", "length"],
+    ["k", "slope against the stub with which the curve begins", "ratio"],
   ],
-  expression: "R - sqrt(R^2 - a^2)",
-  citation: derived("circle that touches the stub where its curve begins"),
+  expression: "R - sqrt(R^2 - a^2) + a * k",
+  citation: derived("circle that begins at the stub, with a kink where it does not spring upright"),
   range: "a at most R",
-  evaluate: (a, R) => (a * a) / (R + Math.sqrt(R * R - a * a)),
+  evaluate: (a, R, k) => (a * a) / (R + Math.sqrt(R * R - a * a)) + a * k,
 });
 
 export interface StubFit {
@@ -31,20 +32,34 @@ export interface StubFit {
  * @param overlap sleeve length, m
  * @param leg straight leg of the hoop, m; zero where there is none
  * @param radius of the hoop's centre line, m
+ * @param kink slope of the arc against the stub where it begins; zero where it springs upright
  * @param play inside diameter of the outer tube less outside diameter of the inner one, m
  * @throws Refusal `not-positive`, `out-of-range`
  */
-export function stubFit(overlap: number, leg: number, radius: number, play: number): StubFit {
+export function stubFit(
+  overlap: number,
+  leg: number,
+  radius: number,
+  kink: number,
+  play: number,
+): StubFit {
   requireLength(overlap, "a sleeve length");
   if (!(radius >= overlap && Number.isFinite(radius))) {
     refuse("out-of-range", "a hoop radius not below the sleeve length", radius, "Check the unit.");
+  }
+  if (!(kink >= 0 && Number.isFinite(kink))) {
+    refuse("out-of-range", "a slope of zero or more", kink, "Measure the hoop again.");
   }
   if (!(leg >= 0 && Number.isFinite(leg + play))) {
     refuse("out-of-range", "a leg of zero or more", leg, "Measure it again.");
   }
   const curved = Math.max(0, overlap - leg);
-  const offset = curveOffset.evaluate(curved, radius);
+  const offset = curveOffset.evaluate(curved, radius, kink);
   const free = Math.min(Math.max(0, play), radius);
-  const legNeeded = Math.max(0, overlap - Math.sqrt(free * (2 * radius - free)));
+  // The length of curve whose offset is just the play.
+  const rest = radius - free;
+  const square = 1 + kink * kink;
+  const root = Math.sqrt((rest * kink) ** 2 + square * (radius * radius - rest * rest));
+  const legNeeded = Math.max(0, overlap - (root - rest * kink) / square);
   return { fits: offset <= Math.max(0, play), offset, legNeeded };
 }

@@ -96,7 +96,7 @@ export const weldVectorSum = formula({
     ["f_vx", "force across the branch, one way, per length", "force-per-length"],
     ["f_vy", "force across the branch, the other way, per length", "force-per-length"],
   ],
-  expression: "hypot(f_n, f_vx, f_vy)",
+  expression: "sqrt(f_n^2 + f_vx^2 + f_vy^2)",
   citation: line,
   evaluate: (fn, fx, fy) => Math.sqrt(fn * fn + fx * fx + fy * fy),
 });
