@@ -1,6 +1,6 @@
 import { spawnSync } from "node:child_process";
 import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import process from "node:process";
 import { build } from "esbuild";
 
@@ -17,7 +17,6 @@ const bundles = {
   more: join(here, "src/commands/more.ts"),
   report: join(root, "packages/report/src/index.ts"),
 };
-const onDemand = { "./more.ts": "./more.cjs", "@hoopstay/report": "./report.cjs" };
 
 /**
  * What is imported on demand stays in its own bundle. The command line's reader could start other
@@ -31,8 +30,10 @@ const apart = {
       namespace: "none",
     }));
     plugin.onLoad({ filter: /./, namespace: "none" }, () => ({ contents: "" }));
-    plugin.onResolve({ filter: /^(\.\/more\.ts|@hoopstay\/report)$/ }, ({ kind, path }) =>
-      kind === "dynamic-import" ? { path: onDemand[path], external: true } : undefined,
+    plugin.onResolve({ filter: /\/(more\.ts|report)$/ }, ({ kind, path }) =>
+      kind === "dynamic-import"
+        ? { path: `./${basename(path, ".ts")}.cjs`, external: true }
+        : undefined,
     );
   },
 };

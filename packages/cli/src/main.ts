@@ -1,6 +1,6 @@
 import process from "node:process";
 import { exitCodeOf, Refusal } from "@hoopstay/core";
-import { jsonSchema, type SchemaName } from "@hoopstay/house";
+import type { SchemaName } from "@hoopstay/house";
 import { Command, CommanderError, Option } from "commander";
 import { type CheckOptions, check, type Outcome } from "./commands/check.ts";
 import { declareCompare } from "./commands/declare-compare.ts";
@@ -53,10 +53,11 @@ program
   .command("schema")
   .description("print a JSON Schema, for an editor that completes and checks the files")
   .argument("<name>", "house, site or result")
-  .action((name: string) => {
+  .action(async (name: string) => {
     if (!["house", "site", "result"].includes(name)) {
       throw new Refusal([commandComplaint(`schema ${name}`, "house, site or result")]);
     }
+    const { jsonSchema } = await import("./commands/more.ts");
     process.stdout.write(`${JSON.stringify(jsonSchema(name as SchemaName), null, 2)}\n`);
   });
 
@@ -66,15 +67,16 @@ const commandComplaint = (given: string, expected: string, mend = "See: hoopstay
 /** What the command line's reader says, in the order of every other complaint. */
 function commandRefusal({ code, message }: CommanderError) {
   const given = process.argv.slice(2).join(" ") || "no command";
+  const known = program.commands.map((command) => command.name());
   if (code === "commander.help") {
-    const known = program.commands.map((command) => command.name());
     return commandComplaint(given, `one of the commands ${known.join(", ")}`);
   }
   const [what = "", near] = message.replace(/^error: /, "").split("\n");
   return commandComplaint(
     given,
     `a command line without this: ${what}`,
-    near?.replace(/^\(|\)$/g, ""),
+    near?.replace(/^\(|\)$/g, "") ??
+      `See: hoopstay ${known.find((name) => name === process.argv[2]) ?? "check"} --help`,
   );
 }
 

@@ -6,6 +6,7 @@ const help = `
 A variant is a house like today's with some keys of its file changed. They stand under variants in
 the house file; or type them, one --with for each, several keys of one after a semicolon:
   hoopstay compare house.yaml site.yaml --with "rails.tube.size=HSS3X3X1/8" --with "hoops.count=7; purlins.count=6"
+null takes a key, or an entry of a list, out of the file: --with "collar_ties=null".
 Cost and cut list use prices of the house file: what is not priced there is not counted.
 
 Example:

@@ -22,7 +22,7 @@ export function declareFirst(program: Command, settle: (outcome: Outcome) => voi
     .option("--report <file>", "also write the whole report with the load path and its working")
     .option(
       "--json",
-      "print the record as JSON (SI) instead of the text; null: no limit, of a ratio: nothing to resist",
+      "print the record as JSON (SI) instead of the text; null: no limit, of a ratio: beyond any strength",
     )
     .addOption(new Option("--units <system>", "units shown").choices(["us", "si"]).default("us"))
     .addHelpText("after", help)

@@ -9,6 +9,8 @@ What is searched stands in the house file; without it sizes of the catalogue rou
     rails: { tubes: [HSS4X3X3/16, HSS4X3X1/4] }
     anchors: { kind: screw, per_rail: [4, 6, 8] }                   # a kind of anchor_kinds
 Every design keeps the rest of today's house. Cost counts where the house file has prices.
+--seconds is time to look: today's house is worked first, and what is worth a look of what was found
+by then is still worked in full after it, so that the answer comes later than that.
 Ctrl-C stops, and keeps what was found; a second one ends the program.
 
 Exit codes: 0 searched, 2 input refused, 3 outside scope, 70 our own fault, 130 stopped by Ctrl-C.
@@ -24,7 +26,10 @@ export function declareSearch(program: Command, settle: (outcome: Outcome) => vo
     .description("designs that no other beats on cost, weight and gust, and three worth a look")
     .argument("<house>", "house file (YAML or JSON)")
     .argument("<site>", "site file (YAML or JSON)")
-    .option("--seconds <number>", "stop after this many seconds, and keep what was found")
+    .option(
+      "--seconds <number>",
+      "time to look, from the start of the command; without it, every design",
+    )
     .option("--report <file>", "also write the page with the plot and all designs, one HTML file")
     .option("--json", "print the record as JSON (SI; null: no limit) instead of the text")
     .addOption(new Option("--units <system>", "units shown").choices(["us", "si"]).default("us"))

@@ -14,8 +14,9 @@ const everySecond = 1000;
 const listening = 40;
 
 const progressLine = ({ looked, asked, worked }: SearchProgress, seconds: number): string => {
-  if (looked === 0) return `${asked} designs to look at; today's house is worked in full first\n`;
-  const done = `${looked} of ${asked} designs, ${seconds.toFixed(0)} s`;
+  const designs = `${asked} ${asked === 1 ? "design" : "designs"}`;
+  if (looked === 0) return `${designs} to look at; today's house is worked in full first\n`;
+  const done = `${looked} of ${designs}, ${seconds.toFixed(0)} s`;
   return worked === null
     ? `${done}; Ctrl-C stops and keeps what was found\n`
     : `${done}; ${worked} of the best worked in full\n`;
@@ -25,7 +26,8 @@ const progressLine = ({ looked, asked, worked }: SearchProgress, seconds: number
  * Runs a search to its end, to its time, or to Ctrl-C; what was found by then is kept. A second
  * Ctrl-C ends the program.
  *
- * @param seconds time to search; of what was found by then what is worth a look is still worked in full
+ * @param seconds time to look, from the start of the program; of what was found by then what is worth a
+ * look is still worked in full
  */
 export async function runSearch(
   search: Generator<SearchProgress, SearchReview, boolean>,
@@ -37,21 +39,20 @@ export async function runSearch(
   };
   process.once("SIGINT", stop);
   try {
-    const start = performance.now();
     let told = Number.NEGATIVE_INFINITY;
-    let listened = start;
+    let listened = performance.now();
     let step = search.next(false);
     while (!step.done) {
       const now = performance.now();
       if (now - told >= everySecond) {
         told = now;
-        process.stderr.write(progressLine(step.value, (now - start) / 1000));
+        process.stderr.write(progressLine(step.value, now / 1000));
       }
       if (now - listened >= listening) {
         await setImmediate();
         listened = performance.now();
       }
-      step = search.next(interrupted || now - start >= 1000 * seconds);
+      step = search.next(interrupted || now >= 1000 * seconds);
     }
     return { review: step.value, interrupted };
   } finally {

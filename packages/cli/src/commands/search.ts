@@ -29,7 +29,7 @@ function secondsOf(given: string | undefined): number {
       code: Number.isFinite(seconds) ? "not-positive" : "not-a-number",
       key: "--seconds",
       given,
-      expected: "how long to search, in seconds, such as 30",
+      expected: "time to look, in seconds, such as 30",
       mend: "Leave it out to look at every design.",
     },
   ]);

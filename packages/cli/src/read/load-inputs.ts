@@ -16,6 +16,7 @@ import {
   type Site,
   schemaComplaints,
   siteSchema,
+  tieCountComplaints,
 } from "@hoopstay/house";
 import { type ParsedDocument, parseText } from "./parse-document.ts";
 import { readText } from "./read-text.ts";
@@ -120,7 +121,7 @@ export function loadInputs(
 ): Inputs {
   const complaints: Complaint[] = [...before];
   const houseModel = (input: HouseInput, found: PathComplaint[]): House | undefined => {
-    found.push(...houseComplaints(input));
+    found.push(...houseComplaints(input), ...tieCountComplaints(input));
     return readHouseModel(input, found);
   };
   const house = readOne(houseFile, "house", houseSchema, houseModel, complaints);

@@ -105,11 +105,11 @@ function numberWords(
 }
 
 function ratioWords(ratio: number): string {
-  if (!Number.isFinite(ratio)) return "nothing to resist it";
+  if (!Number.isFinite(ratio)) return "beyond any strength";
   return `ratio ${ratio >= 100 ? ">100" : ratio.toFixed(2)}`;
 }
 
 function uncheckedWords({ words, why, demand }: LinkNotChecked, system: System): string {
   const carries = demand === null ? "" : `; ${showMeasured(demand, system)}`;
-  return `${words}: ${why}${carries}`;
+  return `${words}: ${why.replace(/\.$/, "")}${carries}`;
 }

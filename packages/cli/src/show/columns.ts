@@ -3,7 +3,7 @@ import { visible } from "./visible.ts";
 const width = 80;
 const indent = "  ";
 
-/** One line of a table: what it is about, and a cell for each column. */
+/** One line of a table: what it is about, and a cell for each column; a heading has no cells. */
 export interface TableRow {
   readonly about: string;
   /** Stands behind it, and is not cut. */
@@ -22,9 +22,11 @@ const cutTo = (text: string, size: number): string =>
 export function tableLines(rows: readonly TableRow[], most: number): string[] {
   const columns = Math.max(1, ...rows.map(({ cells }) => cells.length));
   const whole = ({ about, after = "" }: TableRow): string => `${visible(about)}${after}`;
-  const words = Math.min(most, Math.max(...rows.map((row) => whole(row).length)));
+  const set = rows.filter(({ cells }) => cells.length > 0);
+  const words = Math.min(most, Math.max(0, ...set.map((row) => whole(row).length)));
   const each = Math.min(18, Math.floor((width - indent.length - words) / columns) - 1);
   return rows.map(({ about, after = "", cells }) => {
+    if (cells.length === 0) return indent + cutTo(visible(about), width - indent.length);
     const row = cells.map((cell) => cutTo(visible(cell), each).padStart(each + 1)).join("");
     const start = `${cutTo(visible(about), words - after.length)}${after}`.padEnd(words);
     return `${indent}${start}${row}`.trimEnd();

@@ -60,7 +60,7 @@ const leftOver = ({ cuts }: VariantReview): string => {
   return bought > 0 ? ((100 * waste) / bought).toFixed(0) : "-";
 };
 
-/** Weight, steel, what to buy and to pay, and what has to be pulled. */
+/** Weight and steel at the middle of their tolerance, what to buy and to pay, the greatest pull on the level. */
 export function amountRows(houses: Houses, system: System): TableRow[] {
   const force = unitOf("force", system, Math.max(...houses.map(({ weight }) => weight.high)));
   const cell = (value: number): string => figures(value, force);
@@ -68,12 +68,12 @@ export function amountRows(houses: Houses, system: System): TableRow[] {
     return { about, cells: houses.map(of) };
   };
   return [
-    row(`weight, ${force.symbol}`, ({ weight }) => cell(mean(weight))),
-    row(`steel, ${force.symbol}`, ({ steel }) => cell(mean(steel))),
+    row(`weight, middle, ${force.symbol}`, ({ weight }) => cell(mean(weight))),
+    row(`steel, middle, ${force.symbol}`, ({ steel }) => cell(mean(steel))),
     row("sticks to buy", ({ cuts }) => String(sum(cuts.map(({ sticks }) => sticks.length)))),
     row("  left over of them, %", leftOver),
     ...costRows(houses),
-    row(`pull on the level, ${force.symbol}`, ({ pull }) => cell(pull.high)),
+    row(`pull, most, ${force.symbol}`, ({ pull }) => cell(pull.high)),
   ];
 }
 
@@ -86,7 +86,9 @@ export function anchorRows(houses: Houses): TableRow[] {
       return perRail === undefined ? "-" : perRail === null ? "none" : String(perRail);
     }),
   }));
-  return rows.length > 0 ? [{ about: "fewest on each rail", cells: [] }, ...rows] : [];
+  return rows.length > 0
+    ? [{ about: "fewest on each rail that hold it here in every state", cells: [] }, ...rows]
+    : [];
 }
 
 /** The first link to go, and how the house as a whole begins to move, each with its lowest gust. */

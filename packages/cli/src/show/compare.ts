@@ -64,6 +64,10 @@ export function showCompare(
     leadOf("SIDE BY SIDE", names.map(visible)),
     ...legend,
     ...tableLines(rows, houses.length > 4 ? widestInMany : widestWords),
+    wrap(
+      "Middle: of the tolerance of what it weighs. Most: on the level, at the high end of weight and ground.",
+      "  ",
+    ),
     ...bullets(sentences, system),
     ...notPriced(houses),
     ...findingsOf(houses, system),

@@ -1,5 +1,6 @@
 import {
   type FoundDesign,
+  type FoundGust,
   figures,
   type SearchReview,
   type System,
@@ -10,6 +11,9 @@ import { bullet, bullets, column, cut, leadOf, notSealed, rightColumn, wrap } fr
 import { visible } from "./visible.ts";
 
 const mostShown = 12;
+
+const counted = (count: number, one: string, many: string): string =>
+  `${count} ${count === 1 ? one : many}`;
 
 /** A sum of money in whole units. */
 const money = (sum: number): string => sum.toFixed(0).replace(/\d(?=(?:\d{3})+$)/g, "$&,");
@@ -29,20 +33,29 @@ export function showSearch(
   system: System,
   report: string | undefined,
 ): string {
-  const { looked, asked, complete, today, unbeaten, worthALook, findings, currency } = review;
+  const { looked, asked, worked, complete, today, unbeaten, worthALook, findings, currency } =
+    review;
   const all = [today, ...unbeaten];
   const force = unitOf("force", system, Math.max(...all.map(({ steel }) => steel.value)));
-  const row = (mark: string, { steel, cost, gust, words, first }: FoundDesign): string[] => [
+  const stands = (what: string, { gust, words }: FoundGust): string =>
+    wrap(`${what} ${showGustLimit(gust, system)}: ${words}`, "        ", "          ");
+  const row = (mark: string, { steel, cost, gust, words, whole, link }: FoundDesign): string[] => [
     `  ${column(mark, 5)}${rightColumn(figures(steel.value, force), 8)}${
       currency === null ? "" : rightColumn(cost === null ? "-" : money(cost), 9)
     }${rightColumn(showGustLimit(gust, system), 9)}`.trimEnd(),
     wrap(words, "        "),
-    wrap(`first: ${first}`, "        "),
+    stands("as a whole", whole),
+    stands("first link", link),
   ];
   const shown = shownPlaces(review);
+  const by = currency === null ? "steel and gust" : "steel, cost and gust";
+  const full =
+    worked === 1
+      ? "One was worked in full."
+      : `Of the ${worked} worked in full ${unbeaten.length} ${unbeaten.length === 1 ? "is" : "are"} beaten by no other of them on ${by}.`;
   const said = complete
-    ? `${looked} designs looked at; ${unbeaten.length} that no other beats on ${currency === null ? "steel" : "steel, cost"} and gust.`
-    : `Stopped after ${looked} of ${asked} designs; of these ${unbeaten.length} that no other beats. What was not looked at may be better.`;
+    ? `${counted(looked, "design", "designs")} looked at. ${full}`
+    : `Stopped after ${looked} of ${counted(asked, "design", "designs")}: what was not looked at may be better. ${full}`;
   const worth = worthALook.map(({ place, why }) => {
     const { changes } = unbeaten[place] as FoundDesign;
     const keys = changes.map(({ key, to }) => `${key}=${to}`).join("; ");
@@ -52,14 +65,17 @@ export function showSearch(
   });
   const lines = [
     leadOf("SEARCH", names.map(visible)),
-    wrap(said, "  "),
+    wrap(
+      `${said} Steel is the middle of its tolerance; gust the lower of whole and first link.`,
+      "  ",
+    ),
     `  ${column("", 5)}${rightColumn(`steel ${force.symbol}`, 8)}${
       currency === null ? "" : rightColumn(cut(visible(currency), 9), 9)
     }${rightColumn("gust", 9)}`,
     ...row("today", today),
     ...shown.flatMap((place) => row(String(place + 1), unbeaten[place] as FoundDesign)),
     ...(shown.length < unbeaten.length
-      ? [`  ${unbeaten.length - shown.length} more that no other beats: see --json or the report`]
+      ? [`  ${unbeaten.length - shown.length} more of them: see --json or the report`]
       : []),
     ...(worth.length > 0 ? ["  Worth a look:", ...worth] : []),
     ...bullets(findings, system),
