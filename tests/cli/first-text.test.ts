@@ -51,7 +51,7 @@ describe("what goes first", () => {
     expect(text).toMatch(/\d lb asked of 652 lb, ratio/);
   });
 
-  test("says so where there is nothing to resist, and where nothing was left out", () => {
+  test("says so where it is beyond any strength, and where nothing was left out", () => {
     const check = {
       ...first.worst.check,
       demand: measured(Number.POSITIVE_INFINITY, "ratio"),
@@ -60,7 +60,7 @@ describe("what goes first", () => {
     };
     const links = [{ ...first, worst: { ...first.worst, check } }, ...others];
     const text = showChain(sampleChain({ links }), names, shown());
-    expect(text).toMatch(/^ {10}nothing to resist it, code speed /m);
+    expect(text).toMatch(/^ {10}beyond any strength, code speed /m);
     const whole = { holds: true, notChecked: [] };
     expect(showChain(sampleChain(whole), names, shown())).toMatch(/^LINKS HOLD {3}/);
   });

@@ -4,7 +4,17 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { buildOnce, inFolder, run } from "./program.ts";
 import { type CommandRow, headsOf, layFiles, type RefusedRow, readTable } from "./refused-table.ts";
 
-const tables = ["quantities", "keys", "tubes", "shapes", "sites", "forms", "several"] as const;
+const tables = [
+  "quantities",
+  "keys",
+  "tubes",
+  "shapes",
+  "places",
+  "steels",
+  "sites",
+  "forms",
+  "several",
+] as const;
 const check = ["check", "house.yaml", "site.yaml"];
 const filesIn = (folder: string): string[] =>
   readdirSync(folder, { recursive: true }).sort() as string[];

@@ -80,14 +80,15 @@ describe("a comparison", () => {
     const same = compareReview(small, [renamed], site);
     const { name: _, ...today } = same.today;
     expect(same.variants[0]).toMatchObject(today);
-    expect(same.sentences).toEqual([["asked: no difference in what is compared here."]]);
+    expect(same.sentences).toEqual([["1: no difference in what is compared here."]]);
   });
 
   test("refuses a variant that is outside scope by its name, with every other complaint", () => {
-    const ungraded = (name: string) => ({
-      ...variantOf({ "hoops.tube.standard": "other" }, small),
-      name,
-    });
+    const { links } = lighter.house;
+    const steel = { ...links.hoop.steel, standard: "other" as const };
+    const hoop = { ...links.hoop, steel };
+    const house = { ...lighter.house, links: { ...links, hoop } };
+    const ungraded = (name: string) => ({ ...lighter, name, house });
     const refused = () => compareReview(small, [ungraded("one"), lighter, ungraded("two")], site);
     expect(refused).toThrow(Refusal);
     try {

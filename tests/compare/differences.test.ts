@@ -7,11 +7,18 @@ import { houseOf } from "./sample-houses.ts";
 type Numbers = Parameters<typeof houseOf>[0];
 
 const said = (today: Numbers, variant: Numbers, system: "us" | "si" = "si"): string[] =>
-  differences(houseOf(today), houseOf(variant)).map((words) => showWords(words, system));
+  differences(houseOf(today), houseOf(variant), "variant").map((words) => showWords(words, system));
 
 describe("what differs, in words", () => {
   test("is nothing where nothing does", () => {
     expect(said({}, {})).toEqual(["variant: no difference in what is compared here."]);
+  });
+
+  test("is never said to be none where a number of the table differs", () => {
+    for (const variant of [{ link: 19.7 }, { whole: 15.8 }, { steel: 8990 }, { pull: 5990 }])
+      expect(said({}, variant)).toEqual([
+        "variant: differences too small to tell in words: see the table.",
+      ]);
   });
 
   test.each([
@@ -39,7 +46,7 @@ describe("what differs, in words", () => {
     expect(first).toBe("variant: cost not compared, for lack of a price: HSS4X3X1/8.");
     const [other] = said({ unpriced: ["bolts", "NPS 2"] }, { cost: 9000 });
     expect(other).toBe("variant: cost not compared, for lack of a price: NPS 2.");
-    expect(said({}, { cost: null })).toEqual(["variant: no difference in what is compared here."]);
+    expect(said({}, { cost: null })).toEqual(["variant: cost not compared, for lack of prices."]);
   });
 
   test("a lighter tube that fails at a link though the house still does not tip is told so", () => {
@@ -54,6 +61,14 @@ describe("what differs, in words", () => {
     ["the link is no weaker", { steel: 8000, link: 20 }],
   ])("and not where %s", (_, variant) => {
     expect(said({ link: 20, whole: 16 }, variant).join()).not.toContain("still does not");
+  });
+
+  test("the pull told is the high end, as in the table", () => {
+    const before = houseOf({ pull: 6000 });
+    const now = { ...before, pull: { ...before.pull, low: 5000, high: 6500 } };
+    expect(differences(before, now, "1").map((words) => showWords(words, "si"))).toEqual([
+      "1: 500 N more pull to keep it moving.",
+    ]);
   });
 
   test("a first link is told with its gust beside today's, and another one at the same gust as such", () => {
@@ -89,7 +104,7 @@ describe("what differs, in words", () => {
       }));
       return { ...one, states };
     };
-    const words = differences(house([10, 11, 12, 13]), house([10, 12, 15.5, 12.5]));
+    const words = differences(house([10, 11, 12, 13]), house([10, 12, 15.5, 12.5]), "variant");
     expect(words.map((one) => showWords(one, "si"))).toContain(
       "variant: Of 4 states it is good for more in 2, at most by 3.5 m/s (state 2), for less in 1, at most by 0.5 m/s (state 3).",
     );
@@ -97,10 +112,10 @@ describe("what differs, in words", () => {
 
   test("anchors needed and holding are told where they differ", () => {
     expect(said({}, { perRail: 9 })).toContain(
-      "variant: screw anchor: 9 on each rail hold it; today 7.",
+      "variant: screw anchor: 9 on each rail hold it in every state; today 7.",
     );
     expect(said({}, { perRail: null })).toContain(
-      "variant: screw anchor: no number holds it; today 7.",
+      "variant: screw anchor: no number holds it in every state; today 7.",
     );
     expect(said({}, { holds: false })).toContain("variant: It does not hold here; today's does.");
     expect(said({ holds: false }, {})).toContain("variant: It holds here; today's does not.");

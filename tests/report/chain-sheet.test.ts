@@ -94,7 +94,7 @@ describe("the sheet of what goes first", () => {
     expect(picture).toMatch(/boards \d+ mph \?/);
   });
 
-  it("says in words where there is nothing to resist, and prints speeds rounded down", () => {
+  it("says in words where it is beyond any strength, and prints speeds rounded down", () => {
     const [first, ...others] = sampleChain().links;
     if (!first) throw new Error("the sample has no links");
     const none = Number.POSITIVE_INFINITY;
@@ -108,7 +108,7 @@ describe("the sheet of what goes first", () => {
     const links = [{ ...first, worst: { ...first.worst, check } }, ...others];
     const html = sheetOf(reportOf(sampleChain({ links })));
     const row = said(tableOf(html, "The worst check of every link")).split(/(?= \d+ the )/)[1];
-    expect(row).toContain("– – nothing to resist");
+    expect(row).toContain("– – beyond any strength");
     expect(row).toMatch(/ 12\.2$/);
     expect(html).not.toMatch(/NaN|Infinity|no hold/);
   });

@@ -98,6 +98,8 @@ export const sampleCompare = (variants = 6): CompareReview => ({
   ],
 });
 
+const gustOf = (place: number): number => 17 + 6 * Math.sqrt(place);
+
 const design = (place: number): FoundDesign => ({
   words: `${9 + (place % 5)} hoops of 1.66 in x ${16 - (place % 4)} gauge, rails HSS3X3X1/8, ${4 + (place % 4)} screw anchors on each side`,
   changes: [
@@ -106,8 +108,12 @@ const design = (place: number): FoundDesign => ({
   ],
   steel: measured(2600 + 210 * place, "force"),
   cost: place % 3 === 0 ? null : 900 + 61 * place,
-  gust: 17 + 6 * Math.sqrt(place),
-  first: place % 2 === 0 ? "the bolts at the foot of a hoop" : "slides",
+  gust: gustOf(place),
+  whole: { gust: (place % 2 === 0 ? 1.2 : 1) * gustOf(place), words: "it would slide, all shut" },
+  link: {
+    gust: (place % 2 === 0 ? 1 : 1.1) * gustOf(place),
+    words: "the bolts at the foot of a hoop",
+  },
 });
 
 export const sampleSearch = (changes: Partial<SearchReview> = {}): SearchReview => ({
@@ -118,6 +124,7 @@ export const sampleSearch = (changes: Partial<SearchReview> = {}): SearchReview 
   findings: [["Cost is not compared where a size has no price."]],
   looked: 48000,
   asked: 48000,
+  worked: 20,
   complete: true,
   currency: "USD",
   today: { ...design(4), gust: 22, words: "the house as it is" },

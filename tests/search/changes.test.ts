@@ -23,7 +23,7 @@ test.each(someDesigns(plain, level.site, 4).map((design) => [design] as const))(
   (design) => {
     const changes = designChanges(today.input, today.house.lines.hoopCount, design, undefined);
     const typed = changes.reduce<unknown>((file, { key, to }) => {
-      const value = to === "take it out" ? null : parse(to);
+      const value = parse(to);
       return withValueAt(file, key.split("."), value);
     }, exampleDocument);
     const input = houseSchema.parse(typed);

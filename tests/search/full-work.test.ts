@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { gustSteps } from "../../packages/house/src/design-search/found/gust-step.ts";
 import { beats, unbeaten } from "../../packages/house/src/design-search/found/unbeaten.ts";
 import { worthALook } from "../../packages/house/src/design-search/found/worth-a-look.ts";
 import { FullWork } from "../../packages/house/src/design-search/full-work.ts";
@@ -114,16 +113,26 @@ test("worth a look: lightest as strong as today, strongest as light as today, an
   expect(looks.map(({ why }) => why).join("; ")).toMatch(/lightest.*strongest.*little more/);
 });
 
+test("worth a look: not what stands less than today's inside one step of gust, nor today's alone", () => {
+  const close = { steel: 4000, gust: 11.99 };
+  expect(worthALook(close, [{ steel: 3900, gust: 11.85 }])).toEqual([]);
+  expect(worthALook(close, [close])).toEqual([]);
+});
+
 test("worth a look: never lighter for less gust than today's, never stronger with more steel", () => {
   holds(
     fc.property(many, (designs) => {
       const numbers = designs.map(({ steel, quick }) => ({ steel, gust: quick }));
       for (const { place, why } of worthALook(today, numbers)) {
         const { steel, gust } = numbers[place] as (typeof numbers)[number];
-        if (why.includes("lightest"))
-          expect(gustSteps(gust)).toBeGreaterThanOrEqual(gustSteps(today.gust));
-        if (why.includes("no more steel"))
+        if (why.includes("lightest")) {
+          expect(gust).toBeGreaterThanOrEqual(today.gust);
+          expect(steel).toBeLessThan(today.steel);
+        }
+        if (why.includes("no more steel")) {
+          expect(gust).toBeGreaterThan(today.gust);
           expect(steel).toBeLessThanOrEqual(today.steel * 1.000001);
+        }
       }
     }),
     200,

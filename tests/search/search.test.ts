@@ -51,6 +51,14 @@ describe("a search that is let run", () => {
     }
   });
 
+  test("tells of each the gust as a whole and that of the first link; the lower one counts", () => {
+    for (const { gust, whole, link } of [review.today, ...review.unbeaten]) {
+      expect(gust).toBe(Math.min(whole.gust, link.gust));
+      expect(whole.words).toMatch(/^it would /);
+      expect(link.words).toMatch(/^[a-z].*: .*; /);
+    }
+  });
+
   test("names what is worth a look among them", () => {
     expect(review.worthALook.length).toBeGreaterThan(0);
     expect(review.worthALook.length).toBeLessThanOrEqual(3);
@@ -60,6 +68,7 @@ describe("a search that is let run", () => {
   test("says how many were worked in full, and how many may be as good", () => {
     const said = review.findings.map((words) => words.join("")).join(" ");
     const { length } = told.filter(({ worked }) => worked !== null);
+    expect(review.worked).toBe(length);
     expect(said).toMatch(new RegExp(`\\b${length} designs? (was|were) worked in full`));
   });
 });

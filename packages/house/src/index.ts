@@ -32,6 +32,7 @@ export { type Rating, rateKind } from "./rating/rating.ts";
 export { bearingComplaint } from "./read/bearing-complaint.ts";
 export * from "./read/complaints.ts";
 export * from "./read/cross-checks.ts";
+export { tieCountComplaints } from "./read/hoop-complaints.ts";
 export * from "./read/input-rows.ts";
 export * from "./result/result.ts";
 export * from "./result/result-schema.ts";

@@ -12,7 +12,8 @@ const sticksOf = ({ cuts }: VariantReview): number =>
 
 /** What it costs more or less, where the same things are priced in both. */
 function costWords(before: Cost | null, now: Cost | null): Words[] {
-  if (!before || !now) return [];
+  if (!before && !now) return [];
+  if (!before || !now) return [["cost not compared, for lack of prices"]];
   const without = (one: Cost, other: Cost): string[] =>
     one.unpriced.filter((what) => !other.unpriced.includes(what));
   const missing = [...without(now, before), ...without(before, now)];
@@ -24,7 +25,7 @@ function costWords(before: Cost | null, now: Cost | null): Words[] {
   return [[`${now.currency} ${amount} ${less ? "less" : "more"} for what is priced`]];
 }
 
-/** Steel, sticks, cost and pull that a variant has more or less of. */
+/** Steel at the middle of its tolerance, sticks, cost and the greatest pull, more or less of each. */
 export function amounts(today: VariantReview, variant: VariantReview): Words[] {
   const parts: Words[] = [];
   const steel = mean(variant.steel) - mean(today.steel);
@@ -37,8 +38,8 @@ export function amounts(today: VariantReview, variant: VariantReview): Words[] {
     parts.push([`${count} ${count === 1 ? "stick" : "sticks"} ${sticks < 0 ? "fewer" : "more"}`]);
   }
   parts.push(...costWords(today.cost, variant.cost));
-  if (differs(mean(variant.pull), mean(today.pull), "amount")) {
-    const pull = mean(variant.pull) - mean(today.pull);
+  const pull = variant.pull.high - today.pull.high;
+  if (differs(variant.pull.high, today.pull.high, "amount")) {
     parts.push([
       measured(Math.abs(pull), "force"),
       pull < 0 ? " less pull to keep it moving" : " more pull to keep it moving",

@@ -40,6 +40,6 @@ export function compareReview(
   return {
     today: own,
     variants: others,
-    sentences: others.flatMap((variant) => differences(own, variant)),
+    sentences: others.flatMap((variant, place) => differences(own, variant, String(place + 1))),
   };
 }

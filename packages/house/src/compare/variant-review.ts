@@ -25,6 +25,7 @@ import { steelWeight } from "./steel-weight.ts";
 import { cutListOf } from "./stock/cut-lists.ts";
 import { tubeGroups } from "./stock/house-pieces.ts";
 import type { PriceList } from "./stock/price-list.ts";
+import { shortStickWords } from "./stock/short-sticks.ts";
 
 /** A house to be set beside others, and what was worked out of it. */
 export interface ComparedHouse {
@@ -38,15 +39,22 @@ export interface ComparedHouse {
 const hoopLengthOf = ({ parts }: House): number =>
   parts.find((part): part is BarPart => part.kind === "bar" && part.what === "hoops")?.length ?? 0;
 
-/** Sticks to buy of every tube, joints where hoop and rail bend little. */
+/** Sticks to buy of every tube, joints where hoop and rail bend little; what is odd about the sticks. */
 function cutListsOf(
   house: House,
   input: HouseInput,
   chain: ChainReview,
   prices: PriceList,
-): CutList[] {
+): { readonly cuts: CutList[]; readonly odd: Words[] } {
   const bending = bendingOf(chain, hoopLengthOf(house), house.rail.length);
-  return tubeGroups(house, input).map((group) => cutListOf(group, prices, bending));
+  const made = tubeGroups(house, input).map((group) => ({
+    group,
+    cut: cutListOf(group, prices, bending),
+  }));
+  return {
+    cuts: made.map(({ cut }) => cut),
+    odd: made.flatMap(({ group, cut }) => shortStickWords(group, cut)),
+  };
 }
 
 /** Fewest anchors of every kind that hold it in every state; kinds that nothing rates hold none. */
@@ -65,11 +73,18 @@ function heldStates(evaluation: Evaluation): StateSummary[] {
   });
 }
 
-/** What the first link to go is not chosen from. */
-function uncheckedWords({ notChecked }: ChainReview): Words[] {
+/** The first clause of why something was not checked. */
+const shortly = (why: string): string => why.split(/[;:(]|\. /)[0]?.trim() ?? "";
+
+/** What the first link to go is not chosen from; beside a number of the same link, what of it. */
+function uncheckedWords({ links, notChecked }: ChainReview): Words[] {
   if (notChecked.length === 0) return [];
-  const names = [...new Set(notChecked.map(({ words }) => words))];
-  return [[`Not checked, so it may go before the first link named: ${names.join("; ")}.`]];
+  const rated = new Set(links.map(({ id }) => id));
+  const named = notChecked.map(({ link, words, why }) =>
+    rated.has(link) ? `${words} (${shortly(why)})` : words,
+  );
+  const names = [...new Set(named)].join("; ");
+  return [[`Not checked, so it may go before the first link named: ${names}.`]];
 }
 
 const sawWords = ({ sawCut, sawCutAssumed }: PriceList): Words[] =>
@@ -85,7 +100,7 @@ export function variantReview(
 ): VariantReview {
   const { house, takeOff } = evaluation;
   const summaries = heldStates(evaluation);
-  const cuts = cutListsOf(house, input, chain, prices);
+  const { cuts, odd } = cutListsOf(house, input, chain, prices);
   const lift = worstPlaces(evaluation)[0] as GoverningPlace;
   const states = chain.states.map(({ id, words, first }) => {
     const whole = summaries.find((state) => state.id === id) as StateSummary;
@@ -100,7 +115,11 @@ export function variantReview(
     };
   });
   const first = chain.states.reduce((a, b) => (b.first.workingGust < a.first.workingGust ? b : a));
-  const said: Words[] = [...house.findings, ...fitFindings(house, today)].map((words) => [words]);
+  const said: Words[] = [
+    ...house.findings.map((words) => [words]),
+    ...fitFindings(house, today),
+    ...odd,
+  ];
   return {
     name,
     changes,

@@ -4,22 +4,26 @@ import type { Evaluation } from "../review/evaluate.ts";
 import { checkWords } from "../review/words.ts";
 import { lowest, stateGust } from "../storm-ladder/state-gusts.ts";
 
-/** The lowest working gust of any state, m/s, and what gives way at it, by every check there is. */
-export function exactGust(
-  evaluation: Evaluation,
-  chain: ChainReview,
-): Pick<FoundDesign, "gust" | "first"> {
+/** What a design stands. */
+export type ExactGust = Pick<FoundDesign, "gust" | "whole" | "link">;
+
+/** The lowest working gust of any state by every check there is: as a whole, and of the links. */
+export function exactGust(evaluation: Evaluation, chain: ChainReview): ExactGust {
   const hold = evaluation.holds.at(-1)?.id ?? "bare";
   const whole = lowest(evaluation.states.map((state) => stateGust(evaluation, state, hold)));
   const { first, words } = chain.states.reduce((a, b) =>
     b.first.workingGust < a.first.workingGust ? b : a,
   );
-  if (whole && whole.gust <= first.workingGust) {
-    const { verb } = checkWords[whole.check];
-    return { gust: whole.gust, first: `it would ${verb}, ${whole.state.words}` };
-  }
+  if (!whole) throw new Error("a house without states");
   return {
-    gust: first.workingGust,
-    first: `${linkWords[first.link]}: ${first.part}; ${words}`,
+    gust: Math.min(whole.gust, first.workingGust),
+    whole: {
+      gust: whole.gust,
+      words: `it would ${checkWords[whole.check].verb}, ${whole.state.words}`,
+    },
+    link: {
+      gust: first.workingGust,
+      words: `${linkWords[first.link]}: ${first.part}; ${words}`,
+    },
   };
 }

@@ -1,5 +1,6 @@
 import type { QuickLinks } from "../chain/quick/quick-links.ts";
 import { steelWeight } from "../compare/steel-weight.ts";
+import { mean } from "../compare/worth-telling.ts";
 import type { House } from "../model/house-model.ts";
 import type { Site } from "../model/site-model.ts";
 import { gustOf, speedOf } from "../review/summaries.ts";
@@ -7,7 +8,7 @@ import { takeOff, withBallast } from "../take-off/take-off.ts";
 import type { Design } from "./design/design.ts";
 import type { PreparedShells } from "./design/prepared-shell.ts";
 
-/** A design in numbers: steel at its lowest, N; its lowest working gust, m/s, by the quick forms. */
+/** A design in numbers: steel at the middle of its tolerance, N; its lowest working gust, m/s, by the quick forms. */
 export interface QuickDesign {
   readonly house: House;
   readonly steel: number;
@@ -33,7 +34,7 @@ export function quickDesign(
   const limit = Math.min(whole, links.limit(shell.evaluation, house, weighed));
   return {
     house,
-    steel: steelWeight(house, weighed).low,
+    steel: mean(steelWeight(house, weighed)),
     gust: gustOf(speedOf(shell.evaluation, limit)),
   };
 }

@@ -3,6 +3,7 @@ import { chainReview } from "../chain/chain-review.ts";
 import { QuickLinks } from "../chain/quick/quick-links.ts";
 import { bendingOf } from "../compare/bending.ts";
 import { steelWeight } from "../compare/steel-weight.ts";
+import { mean } from "../compare/worth-telling.ts";
 import type { House } from "../model/house-model.ts";
 import type { Site } from "../model/site-model.ts";
 import { evaluate } from "../review/evaluate.ts";
@@ -12,7 +13,7 @@ import { type AnchorLayout, type Design, designAt, stepThrough } from "./design/
 import { DesignCosts } from "./design/design-cost.ts";
 import { designInput } from "./design/design-input.ts";
 import { PreparedShells } from "./design/prepared-shell.ts";
-import { exactGust } from "./exact-design.ts";
+import { type ExactGust, exactGust } from "./exact-design.ts";
 import { cloudOf } from "./found/cloud.ts";
 import { designChanges, designWords, todayWords } from "./found/design-words.ts";
 import { searchWords } from "./found/search-words.ts";
@@ -94,7 +95,7 @@ class DesignSearch {
     this.notCompared = this.costs.notCompared(range);
     this.step = stepThrough(range);
     this.designs = new SearchedDesigns(designsIn(range), this.notCompared === null);
-    const steel = steelWeight(house, evaluation.takeOff).low;
+    const steel = mean(steelWeight(house, evaluation.takeOff));
     this.today = {
       words: todayWords(input, house.lines.hoopCount),
       changes: [],
@@ -165,9 +166,9 @@ class DesignSearch {
     };
   }
 
-  private asToday(): Pick<FoundDesign, "gust" | "first"> {
-    const { gust, first } = this.today;
-    return { gust, first };
+  private asToday(): ExactGust {
+    const { gust, whole, link } = this.today;
+    return { gust, whole, link };
   }
 
   review(full: FullWork): SearchReview {
@@ -190,6 +191,7 @@ class DesignSearch {
       },
       looked: this.looked,
       asked,
+      worked: full.count,
       complete: this.looked === asked,
       currency: notCompared ? null : this.costs.prices.currency,
       today,
@@ -207,7 +209,7 @@ class DesignSearch {
 
 const weighed = ({ steel, gust }: FoundDesign): Weighed => ({ steel: steel.value, gust });
 
-function gustInFull(house: House, site: Site): Pick<FoundDesign, "gust" | "first"> {
+function gustInFull(house: House, site: Site): ExactGust {
   const evaluation = evaluate(house, site);
   return exactGust(evaluation, chainReview(evaluation));
 }

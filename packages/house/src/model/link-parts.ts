@@ -29,7 +29,7 @@ interface FilletWeld {
   readonly electrode: number | null;
 }
 
-interface Stub extends SteelTube {
+export interface Stub extends SteelTube {
   readonly length: number;
   readonly shoulder: number;
   readonly bolts: FootBolts | null;
@@ -52,6 +52,11 @@ export interface SplicePlates {
   /** Along the house; null where unknown. */
   readonly places: readonly number[] | null;
   readonly weld: FilletWeld | null;
+  readonly steel: {
+    readonly grade: "A36" | null;
+    readonly yield: number | null;
+    readonly tensile: number | null;
+  };
 }
 
 export interface CrossMembers extends SteelTube {
@@ -271,6 +276,11 @@ function splicesOf(input: HouseInput): SplicePlates | null {
     thickness: given.thickness.value,
     places: given.at?.map(({ value }) => value) ?? null,
     weld: weldOf(given.weld),
+    steel: {
+      grade: given.grade ?? null,
+      yield: given.yield?.value ?? null,
+      tensile: given.tensile?.value ?? null,
+    },
   };
 }
 

@@ -1,4 +1,12 @@
-import { findSize, nearestSizes, type Tube, tubeOfSize, wallOfGauge } from "@hoopstay/section";
+import {
+  type CatalogueSize,
+  catalogue,
+  findSize,
+  nearestSizes,
+  type Tube,
+  tubeOfSize,
+  wallOfGauge,
+} from "@hoopstay/section";
 import type { Path, PathComplaint } from "../read/complaints.ts";
 import { type TubeInput, tubeStandards } from "../schema/tube.ts";
 
@@ -17,9 +25,7 @@ export function tubeModel(
       code: "size-unknown",
       given: input.size,
       expected: "a catalogue size",
-      mend: `Nearest: ${nearestSizes(input.size, 3)
-        .map((size) => size.name)
-        .join(", ")}; or give outside and wall.`,
+      mend: `Nearest: ${sizesFor(path, input.size).join(", ")}; or give outside and wall.`,
     });
     return undefined;
   }
@@ -63,6 +69,18 @@ export function tubeModel(
     convention,
     galvanized,
   };
+}
+
+/** Names of the nearest sizes that may stand at a path: hoops are round, rails no angles. */
+function sizesFor(path: Path, size: string): string[] {
+  const fits = ({ shape }: CatalogueSize): boolean =>
+    path.includes("hoops")
+      ? shape.kind === "round"
+      : !path.includes("rails") || shape.kind !== "angle";
+  return nearestSizes(size, catalogue.length)
+    .filter(fits)
+    .slice(0, 3)
+    .map(({ name }) => name);
 }
 
 function wallModel(input: TubeInput, path: Path, complaints: PathComplaint[]): number | undefined {

@@ -106,7 +106,8 @@ function otherComplaint(issue: z.core.$ZodIssue, given: unknown): PathComplaint 
   }
   if (issue.code === "too_small" || issue.code === "too_big") {
     const tooSmall = issue.code === "too_small";
-    const bound = tooSmall ? `at least ${issue.minimum}` : `at most ${issue.maximum}`;
+    const least = issue.inclusive === false ? "above" : "at least";
+    const bound = tooSmall ? `${least} ${issue.minimum}` : `at most ${issue.maximum}`;
     const code =
       tooSmall && typeof given === "number" && given <= 0 ? "not-positive" : "out-of-range";
     return { ...base, code, expected: bound, mend: "Correct the value." };

@@ -1,18 +1,25 @@
 import type { HouseInput } from "../schema/house-schema.ts";
 import type { Path, PathComplaint } from "./complaints.ts";
+import { footComplaints } from "./foot-complaints.ts";
+import { hoopComplaints } from "./hoop-complaints.ts";
+import { railComplaints } from "./rail-complaints.ts";
+import { mostHoops, readSizes } from "./read-sizes.ts";
+import { steelComplaints } from "./steel-complaints.ts";
 import { tubeClashes } from "./tube-clashes.ts";
-
-/** Far more hoops than a house that can be moved has. */
-const mostHoops = 1000;
 
 /** What contradicts itself in a house file that has passed its schema. */
 export function houseComplaints(input: HouseInput): PathComplaint[] {
+  const sizes = readSizes(input);
   return [
     ...tubeClashes(input),
+    ...steelComplaints(input),
     ...heavierComplaints(input),
     ...stateComplaints(input),
     ...nameComplaints(input),
     ...reachComplaints(input),
+    ...footComplaints(input, sizes),
+    ...railComplaints(input),
+    ...hoopComplaints(input, sizes),
   ];
 }
 
@@ -57,19 +64,25 @@ function stateComplaints({ states = [], only_these_states: only }: HouseInput): 
   return [{ path: ["only_these_states"], code: "key-missing", expected: "states beside it", mend }];
 }
 
-/** Anchors are told apart by their names. */
-function nameComplaints({ anchors = [] }: HouseInput): PathComplaint[] {
-  const names = anchors.map(({ name }) => name);
+/** Anchors are told apart by their names, and so are variants. */
+function nameComplaints({ anchors = [], variants = [] }: HouseInput): PathComplaint[] {
+  const mend = "Rename it, or leave the name out.";
+  return [
+    ...twiceNamed("anchors", anchors, "a name of its own for every anchor", mend),
+    ...twiceNamed("variants", variants, "a name of its own for every variant", "Rename it."),
+  ];
+}
+
+function twiceNamed(
+  key: string,
+  entries: readonly { readonly name?: string | undefined }[],
+  expected: string,
+  mend: string,
+): PathComplaint[] {
+  const names = entries.map(({ name }) => name);
   return names.flatMap((name, index) =>
     name !== undefined && names.indexOf(name) < index
-      ? [
-          clash(
-            ["anchors", index, "name"],
-            name,
-            "a name of its own for every anchor",
-            "Rename it, or leave the name out.",
-          ),
-        ]
+      ? [clash([key, index, "name"], name, expected, mend)]
       : [],
   );
 }

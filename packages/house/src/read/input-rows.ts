@@ -10,9 +10,12 @@ export interface InputRow {
 
 const isQuantity = (value: object): value is Quantity => "text" in value && "value" in value;
 
+/** What a file tells of other houses than the one computed. */
+const ofOthers = ["variants", "prices", "search"];
+
 /** Every value of a read file in the file's order, as typed beside as used. */
 export function inputRows(file: InputRow["file"], value: unknown, key = ""): InputRow[] {
-  if (value === undefined || key === "$schema") return [];
+  if (value === undefined || key === "$schema" || ofOthers.includes(key)) return [];
   if (typeof value !== "object" || value === null) {
     return [{ file, key, typed: String(value), used: String(value) }];
   }

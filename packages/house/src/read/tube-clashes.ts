@@ -1,6 +1,7 @@
 import type { HouseInput } from "../schema/house-schema.ts";
 import type { TubeInput } from "../schema/tube.ts";
-import type { Path, PathComplaint } from "./complaints.ts";
+import type { PathComplaint } from "./complaints.ts";
+import { tubesIn } from "./tubes-in.ts";
 
 /** Keys of a tube that say the same thing in two ways: either may stand, not both. */
 const either = [
@@ -8,15 +9,6 @@ const either = [
   ["wall", ["gauge", "gauge_table"]],
   ["outside", ["depth", "width"]],
 ] as const satisfies readonly (readonly [keyof TubeInput, readonly (keyof TubeInput)[]])[];
-
-/** Every tube of a house file with its path; tubes stand under `tube` or `pipe`. */
-function tubesIn(value: unknown, path: Path = []): { path: Path; tube: TubeInput }[] {
-  if (typeof value !== "object" || value === null) return [];
-  return Object.entries(value).flatMap(([key, part]) => {
-    const here = [...path, key];
-    return key === "tube" || key === "pipe" ? [{ path: here, tube: part }] : tubesIn(part, here);
-  });
-}
 
 /** Tubes whose size is given twice, so that one of the two would count and the other be ignored. */
 export function tubeClashes(input: HouseInput): PathComplaint[] {

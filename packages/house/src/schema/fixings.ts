@@ -40,6 +40,13 @@ export const weld = keys({
   electrode: quantity("pressure", "strength of the weld metal").optional(),
 });
 
+/** What is known of a plate's steel. */
+export const plateSteel = {
+  grade: z.enum(["A36"]).meta({ description: "steel of the plates" }).optional(),
+  yield: quantity("pressure", "yield strength by the mill certificate").optional(),
+  tensile: quantity("pressure", "tensile strength by the mill certificate").optional(),
+};
+
 /** A place where two lengths of hoop tube are joined. */
 export const hoopJoint = keys({
   how: z.enum(["swaged", "coupled"]).meta({ description: "one end drawn in, or a sleeve" }),

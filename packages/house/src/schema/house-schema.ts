@@ -8,6 +8,7 @@ import {
   footBolts,
   hoopJoint,
   lockChannel,
+  plateSteel,
   studs,
   weld,
 } from "./fixings.ts";
@@ -51,6 +52,7 @@ const rails = keys({
       .array(quantity("length", "where a splice is, along the house from the middle", "any"))
       .optional(),
     weld: weld.optional(),
+    ...plateSteel,
   }).optional(),
 });
 

@@ -23,7 +23,7 @@ const force = (value: Measured, system: System): string =>
   value.measure === "ratio" ? "\u2013" : shown(value, system);
 
 const share = (value: number): string =>
-  value === Number.POSITIVE_INFINITY ? "<b>nothing to resist</b>" : ratio(value);
+  value === Number.POSITIVE_INFINITY ? "<b>beyond any strength</b>" : ratio(value);
 
 const inNumbers: readonly Column[] = [
   "Demand",

@@ -3,7 +3,7 @@ import { scaleLinear } from "d3-scale";
 import { figure, label, line, px, type Spot } from "../drawing/svg.ts";
 
 const width = 420;
-const height = 400;
+const height = 444;
 const frame = { left: 46, right: 396, top: 30, bottom: 352 };
 
 /** The letters of the designs worth a look. */
@@ -68,7 +68,12 @@ export function searchPlot(review: SearchReview, system: System): string {
         ]),
       label({ x: 4, y: 16 }, `gust it stands, ${speed.symbol}`),
       label({ x: frame.right, y: frame.bottom + 34 }, `steel, ${force.symbol}`, "end"),
-      `<path class="dots" d="${dots.join("")}"/>`,
+      `<path class="dots" d="${dots.join("")}M${px(frame.left)},408h0"/>`,
+      label({ x: frame.left + 10, y: 412 }, "by quick forms only, which promise too much"),
+      label(
+        { x: frame.left - 4, y: 434 },
+        "\u25cb worked in full   \u25c6 worth a look   \u25a1 today",
+      ),
       ...marks.toReversed().map(markShape),
       named(marks),
     ],

@@ -20,17 +20,22 @@ import { lookLetter, searchPlot } from "./search-plot.ts";
  */
 export function renderSearch(review: SearchReview, of: PageOf): string {
   const { system } = of;
-  const { looked, asked, complete, unbeaten, currency, findings } = review;
+  const { looked, asked, worked, complete, unbeaten, currency, findings } = review;
+  const all =
+    looked === 1 ? "The one design asked for was" : `All ${looked} designs asked for were`;
   const count = complete
-    ? `All ${looked} designs asked for were looked at.`
+    ? `${all} looked at.`
     : `It was stopped after ${looked} of ${asked} designs: what follows is the best of those, not of all.`;
   const by = currency === null ? "gust and weight of steel" : "gust, weight of steel and cost";
+  const full =
+    worked === 1
+      ? "One was worked in full."
+      : `${unbeaten.length} of the ${worked} that were worked in full ${unbeaten.length === 1 ? "is" : "are"} beaten by no other of them on ${by} together.`;
   return sheetsPage("Search", of, [
     {
       id: "answer",
-      title: "Designs that no other beats",
-      body: `<p class="verdict">${complete ? "" : "<b>\u2717 Not complete</b>"}${count} ${unbeaten.length} of those
-that were worked in full are beaten by no other of them on ${by} together.</p>
+      title: "Designs worked in full that no other of them beats",
+      body: `<p class="verdict">${complete ? "" : "<b>\u2717 Not complete</b>"}${count} ${full}</p>
 <h3>Worth a look</h3>
 ${worth(review, system)}
 ${searchPlot(review, system)}
@@ -47,6 +52,18 @@ ${list(findings.map((one) => typed(showWords(one, system))))}`,
   ]);
 }
 
+/** Both gusts of a design, the lower one strong. */
+const stands = ({ gust, whole, link }: FoundDesign, system: System): string =>
+  [
+    { what: "As a whole", ...whole },
+    { what: "First link", ...link },
+  ]
+    .map((one) => {
+      const shown = text(gustFigure(one.gust, system));
+      return `${one.what} ${one.gust === gust ? `<b>${shown}</b>` : shown}: ${typed(one.words)}`;
+    })
+    .join("<br>");
+
 /** Cells of what a design costs; none where cost is not compared. */
 const costCell = (cost: number | null, currency: string | null, system: System): string[] =>
   currency === null ? [] : [cost === null ? "no price" : money(cost, currency, system)];
@@ -57,7 +74,7 @@ const costColumn = (currency: string | null): Column[] =>
 function worth({ unbeaten, worthALook, currency, today }: SearchReview, system: System): string {
   const row = (name: string, why: string, design: FoundDesign): string[] => [
     name,
-    `${why}<br><small>${typed(design.words)}. First to give way: ${typed(design.first)}</small>`,
+    `${why}<br><small>${typed(design.words)}<br>${stands(design, system)}</small>`,
     `<b>${text(gustFigure(design.gust, system))}</b>`,
     text(showMeasured(design.steel, system)).replace(" ", "\u00a0"),
     ...costCell(design.cost, currency, system),
@@ -70,7 +87,7 @@ function worth({ unbeaten, worthALook, currency, today }: SearchReview, system: 
   });
   return table(
     "Worth a look",
-    "Beside the house as it is today.",
+    "Beside the house as it is today. Steel is the middle of its tolerance.",
     [
       words("Design"),
       words("Why, and what it is"),
@@ -93,7 +110,7 @@ function designs({ unbeaten, worthALook, currency }: SearchReview, system: Syste
   const looks = new Map(worthALook.map(({ place }, index) => [place, lookLetter(index)]));
   return table(
     "Unbeaten designs",
-    `Unbeaten designs. Gusts in ${speedUnit(system)}, steel in ${steel.symbol}; to look closer, change these keys of the house file.`,
+    `Unbeaten designs. Gusts in ${speedUnit(system)}, steel in ${steel.symbol}, the middle of its tolerance; to look closer, change these keys of the house file (null: take the key out).`,
     [
       numbers("No."),
       words("Design"),
@@ -101,7 +118,7 @@ function designs({ unbeaten, worthALook, currency }: SearchReview, system: Syste
       numbers("Gust"),
       numbers("Steel"),
       ...costColumn(currency),
-      words("First to give way"),
+      words("As a whole, and its first link"),
     ],
     unbeaten.map((design, place) => {
       const letter = looks.get(place);
@@ -115,7 +132,7 @@ function designs({ unbeaten, worthALook, currency }: SearchReview, system: Syste
         `<b>${text(gustFigure(design.gust, system))}</b>`,
         steel.cell(design.steel.value),
         ...costCell(design.cost, currency, system),
-        typed(design.first),
+        stands(design, system),
       ]);
     }),
     "checks",

@@ -6,6 +6,7 @@ import {
   jointPlaces,
   lengthsBetween,
   mostBendingAtJoint,
+  mostPlacedPieces,
 } from "./joint-places.ts";
 import { hair, piecesOfLine } from "./pieces-of-line.ts";
 
@@ -34,10 +35,13 @@ function jointedWords(members: Members, { joints, lengths, share }: JointedMembe
       ? "how it bends is not known here, so the pieces are equal"
       : share <= mostBendingAtJoint
         ? "it bends no more there than half of its most"
-        : `no better place was found: it bends ${Math.round(100 * share)} % of its most there`;
+        : `${lengths.length > mostPlacedPieces ? "no place is looked for with so many" : "no better place was found"}: it bends ${Math.round(100 * share)} % of its most there`;
+  const [each = 0] = lengths;
+  const where: Words =
+    lengths.length > mostPlacedPieces ? ["every ", measured(each, "length", 4)] : list(joints);
   return [
     `Each ${names[what] ?? what} is made of ${lengths.length} pieces, joined `,
-    ...list(joints),
+    ...where,
     ` ${from}; ${bends}. Butt joints under a sleeve or plates are counted; what a drawn-in end takes is not. Its strength is checked only where the house file has the joint.`,
   ];
 }

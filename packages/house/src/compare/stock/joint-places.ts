@@ -11,6 +11,8 @@ const steps = 60;
  * its most. It only decides where pieces of a cut list end.
  */
 export const mostBendingAtJoint = 0.5;
+/** Joints of more pieces than this are spaced evenly. */
+export const mostPlacedPieces = 4;
 /** No piece is shorter than this part of a stick. */
 const shortestPart = 1 / 8;
 
@@ -55,7 +57,7 @@ export function jointPlaces(
     share: bending && Math.max(...joints.map(bending)),
   });
   const equal = made(equalJoints(length, pieces));
-  if (!bending || pieces > 4) return [equal];
+  if (!bending || pieces > mostPlacedPieces) return [equal];
   const offered = [equal];
   const places = Array.from({ length: steps + 1 }, (_, step) => (step * length) / steps);
   for (const place of [stock, ...places]) {

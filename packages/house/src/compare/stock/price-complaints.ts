@@ -61,7 +61,7 @@ function keyComplaints(input: HouseInput, key: string, path: Path): PathComplain
   const found = schemaPath(key);
   const isTube = found.ok && found.schema === tubeSchema;
   if (isTube && valueAt(input, found.path) !== undefined) return [];
-  const near = found.ok ? nearest(key, tubeKeys) : found.near;
+  const near = nearest(key, tubeKeys);
   return [
     {
       path,

@@ -31,8 +31,8 @@ export function designWords(
 export const todayWords = ({ hoops, rails }: HouseInput, count: number): string =>
   `${count} hoops of ${tubeName(hoops.tube)}; rails ${tubeName(rails.tube)}`;
 
-/** What stands for a key that has to go. */
-const takenOut = "take it out";
+/** What is typed for a key that has to go. */
+const takenOut = "null";
 
 /** The keys of the house file that a design changes, with what would stand there. */
 export function designChanges(

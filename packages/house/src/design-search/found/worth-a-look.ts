@@ -1,5 +1,3 @@
-import { gustSteps } from "./gust-step.ts";
-
 /** Steel of a design, N, and the gust it stands, m/s. */
 export interface Weighed {
   readonly steel: number;
@@ -40,7 +38,10 @@ function knee(designs: readonly Weighed[], taken: readonly number[]): number | u
   return bestOf(places, (one, than) => (above[one] as number) > (above[than] as number));
 }
 
-/** Up to three of some unbeaten designs, with why they are worth a look. */
+/**
+ * Up to three of some unbeaten designs, with why they are worth a look: the first two only where they
+ * are better than today's, by their exact numbers.
+ */
 export function worthALook(today: Weighed, designs: readonly Weighed[]): Look[] {
   const found: Look[] = [];
   const at = (place: number): Weighed => designs[place] as Weighed;
@@ -53,15 +54,17 @@ export function worthALook(today: Weighed, designs: readonly Weighed[]): Look[] 
     if (look) found[known] = { place, why: `${look.why}; ${why}` };
     else found.push({ place, why });
   };
-  const asStrong = placesOf(({ gust }) => gustSteps(gust) >= gustSteps(today.gust));
-  const asLight = placesOf(({ steel }) => steel <= today.steel * hair);
+  const asStrong = placesOf(({ steel, gust }) => gust >= today.gust && steel * hair < today.steel);
+  const asLight = placesOf(
+    ({ steel, gust }) => steel <= today.steel * hair && gust > today.gust * hair,
+  );
   add(
     bestOf(asStrong, (one, than) => at(one).steel < at(than).steel),
-    "the lightest that stands the gust today's stands",
+    "the lightest of these that stands the gust today's stands",
   );
   add(
     bestOf(asLight, (one, than) => at(one).gust > at(than).gust),
-    "the strongest with no more steel than today",
+    "the strongest of these with no more steel than today",
   );
   const taken = found.map(({ place }) => place);
   add(knee(designs, taken), "beyond it more steel buys little more gust");
