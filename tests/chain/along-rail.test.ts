@@ -4,7 +4,7 @@ import { pushedHoops } from "../../packages/house/src/chain/along/pushed-hoops.t
 import { alongRailRows } from "../../packages/house/src/chain/along/rail-rows.ts";
 import { standsFor } from "../../packages/house/src/chain/hoop/hoop-answers.ts";
 import { faces, weakestFace } from "../../packages/house/src/chain/links/face.ts";
-import { railStrengths } from "../../packages/house/src/chain/links/rail.ts";
+import { railStrengths } from "../../packages/house/src/chain/rail/rail-shares.ts";
 import { context, evaluation, everyOf } from "./example-chain.ts";
 
 const pushed = pushedHoops(context);

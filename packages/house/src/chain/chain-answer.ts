@@ -1,7 +1,7 @@
 import { type LinkSummary, speedLimit, type Words } from "@hoopstay/core";
 import type { Evaluation } from "../review/evaluate.ts";
 import { checkWords } from "../review/words.ts";
-import { lowest, stateGust } from "../storm-ladder/state-gusts.ts";
+import { lowestState } from "../storm-ladder/state-gusts.ts";
 
 /** First to go, at which gust, in which state: what gives way, and where. */
 export function chainAnswer(links: readonly LinkSummary[]): Words {
@@ -20,8 +20,7 @@ export function chainAnswer(links: readonly LinkSummary[]): Words {
 
 /** The whole house beside its links: at which gust it lifts, tips or slides as it is held. */
 export function wholeHouse(evaluation: Evaluation): Words {
-  const hold = evaluation.holds.at(-1)?.id ?? "bare";
-  const found = lowest(evaluation.states.map((state) => stateGust(evaluation, state, hold)));
+  const found = lowestState(evaluation);
   if (!found || !Number.isFinite(found.gust)) return [" As a whole it stands any wind."];
   const { check, state, gust } = found;
   return [

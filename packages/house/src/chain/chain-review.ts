@@ -13,13 +13,11 @@ import { chainRows } from "./chain-rows.ts";
 import { chainContext } from "./context.ts";
 import { drawnHoop } from "./drawing/drawn-hoop.ts";
 import { drawnRail } from "./drawing/drawn-rail.ts";
+import { strongestPressure } from "./limit.ts";
 import type { LinkRow } from "./link.ts";
 import { linkCheck } from "./link-check.ts";
 import { linkWords } from "./link-words.ts";
 import { grouped, type RatedRow, RowRater } from "./row-rater.ts";
-
-/** No gust blows harder outside a tornado, m/s: a limit beyond it is none. */
-const strongestWind = 120;
 
 /** The first state of every load set, in the order of the states. */
 function firstStates({ states }: Evaluation): Map<LoadSet, EvaluatedState> {
@@ -86,8 +84,7 @@ class RatedLinks {
     private readonly evaluation: Evaluation,
     private readonly detail: boolean,
   ) {
-    const { pressure, factors } = evaluation;
-    this.rater = new RowRater(pressure, factors.perSpeedSquared * strongestWind ** 2);
+    this.rater = new RowRater(evaluation.pressure, strongestPressure(evaluation));
     this.letters = setLetters(evaluation);
     this.first = firstStates(evaluation);
   }

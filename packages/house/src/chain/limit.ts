@@ -1,3 +1,4 @@
+import type { Evaluation } from "../review/evaluate.ts";
 import { designCombinations, type LinkCombination } from "./combination.ts";
 import type { LinkRow } from "./link.ts";
 
@@ -49,7 +50,17 @@ export function firstFailure(
   return first;
 }
 
-/** Beyond any wind there is, Pa: twice over the strongest tornado's. */
+/**
+ * Beyond this no wind blows outside a tornado, and a limit is none, m/s: 113 m/s is the greatest gust
+ * ever measured (World Meteorological Organization, Barrow Island 1996; from memory).
+ */
+const strongestWind = 120;
+
+/** The strongest wind at a place as K_d q_h, Pa. */
+export const strongestPressure = ({ factors }: Pick<Evaluation, "factors">): number =>
+  factors.perSpeedSquared * strongestWind ** 2;
+
+/** Where a search for a failing wind begins, Pa: many times beyond any wind. */
 const beyond = 1e5;
 
 /** Where a ratio that rises for good first comes to one, Pa; infinite where it does not. */

@@ -2,15 +2,14 @@ import type { ChainReview, FoundDesign } from "@hoopstay/core";
 import { linkWords } from "../chain/link-words.ts";
 import type { Evaluation } from "../review/evaluate.ts";
 import { checkWords } from "../review/words.ts";
-import { lowest, stateGust } from "../storm-ladder/state-gusts.ts";
+import { lowestState } from "../storm-ladder/state-gusts.ts";
 
 /** What a design stands. */
 export type ExactGust = Pick<FoundDesign, "gust" | "whole" | "link">;
 
 /** The lowest working gust of any state by every check there is: as a whole, and of the links. */
 export function exactGust(evaluation: Evaluation, chain: ChainReview): ExactGust {
-  const hold = evaluation.holds.at(-1)?.id ?? "bare";
-  const whole = lowest(evaluation.states.map((state) => stateGust(evaluation, state, hold)));
+  const whole = lowestState(evaluation);
   const { first, words } = chain.states.reduce((a, b) =>
     b.first.workingGust < a.first.workingGust ? b : a,
   );

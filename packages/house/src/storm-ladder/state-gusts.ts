@@ -56,3 +56,9 @@ export const hasEnds = ({ state }: EvaluatedState): boolean => state.ends.front 
 
 export const lowest = (gusts: readonly StateGust[]): StateGust | undefined =>
   gusts.length === 0 ? undefined : gusts.reduce((a, b) => (b.gust < a.gust ? b : a));
+
+/** The state in which the whole house gives way first, as it is held. */
+export function lowestState(evaluation: Evaluation): StateGust | undefined {
+  const hold = evaluation.holds.at(-1)?.id ?? "bare";
+  return lowest(evaluation.states.map((state) => stateGust(evaluation, state, hold)));
+}

@@ -15,7 +15,7 @@ import type { CrossMembers } from "../../model/link-parts.ts";
 import type { SteelTube } from "../../model/steel-tube.ts";
 import type { ChainContext } from "../context.ts";
 import { wallOf } from "../links/bolts.ts";
-import { railStrengths } from "../links/rail.ts";
+import { railStrengths } from "../rail/rail-shares.ts";
 import { steelOfTube } from "../steel.ts";
 import { rackedBase } from "./racked-base.ts";
 

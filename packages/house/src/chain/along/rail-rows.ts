@@ -4,10 +4,11 @@ import { mainForm } from "../chain-case.ts";
 import type { ChainContext } from "../context.ts";
 import { type FootSide, footSides } from "../hoop/foot-forces.ts";
 import { type LinkRow, ratioRow } from "../link.ts";
-import { railStrengths } from "../links/rail.ts";
+import { nearestPlace } from "../rail/nearest-place.ts";
 import { notHeld, type RailAction } from "../rail/rail-actions.ts";
+import { railShares, railStrengthOf, railStrengths, workRailShares } from "../rail/rail-shares.ts";
 import { grouped } from "../row-rater.ts";
-import { factoredPressure, forceOverStrength, found, momentOverStrength } from "../superposed.ts";
+import { factoredPressure, momentOverStrength } from "../superposed.ts";
 import { AlongSheet } from "./along-work.ts";
 import type { PushedHoop } from "./pushed-hoops.ts";
 
@@ -49,25 +50,7 @@ function besideFeet({ rails, hoopPlaces }: ChainContext, side: FootSide, all: bo
   const last = hoopPlaces.length - 1;
   const pushed = hoopPlaces.filter((_, hoop) => all || hoop === 0 || hoop === last);
   const places = rails.places[side];
-  return pushed.map((y) => {
-    let nearest = 0;
-    places.forEach((place, at) => {
-      if (Math.abs(place - y) < Math.abs((places[nearest] as number) - y)) nearest = at;
-    });
-    return nearest;
-  });
-}
-
-/** Strengths of the rail beside its feet; null where the standard gives none. */
-function strengthsBeside({ house }: ChainContext["evaluation"]) {
-  const { momentX, momentY, shearX, shearY, torsion } = railStrengths(house);
-  const bent = momentX.covered && momentY.covered && torsion.covered;
-  if (!bent || !shearX.covered || !shearY.covered) return null;
-  const shear = {
-    ASD: Math.min(shearX.ASD, shearY.ASD),
-    LRFD: Math.min(shearX.LRFD, shearY.LRFD),
-  };
-  return { momentX, momentY, shear, torsion };
+  return pushed.map((y) => nearestPlace(places, y));
 }
 
 function rowOf(
@@ -77,8 +60,8 @@ function rowOf(
   side: FootSide,
 ): LinkRow | null {
   const { evaluation, rails } = context;
-  const can = strengthsBeside(evaluation);
-  if (!can) return null;
+  const can = railStrengthOf(railStrengths(evaluation.house));
+  if (typeof can === "string") return null;
   const { windCase } = answer;
   const feet = besideFeet(context, side, sharing.hoops > 1 || demand.line > 0);
   const worstFoot = (action: RailAction, w: number, method: "ASD" | "LRFD") => {
@@ -86,10 +69,7 @@ function rowOf(
     const turn = (w * demand.torque) / can.momentY[method];
     let [ratio, place] = [-1, 0];
     for (const at of feet) {
-      const x = (action.vertical[at] as number) / can.momentX[method];
-      const y = (action.plan[at] as number) / can.momentY[method];
-      const v = (action.shear[at] as number) / can.shear[method];
-      const t = (action.torque[at] as number) / can.torsion[method];
+      const { x, y, v, t } = railShares(action, can, method, at);
       const own = railWithFoot.evaluate(x, y, foot, turn, v, t);
       if (own > ratio) [ratio, place] = [own, at];
     }
@@ -109,23 +89,9 @@ function rowOf(
         const { method, wind } = combination;
         const { place } = worstFoot(action, wind * q, method);
         railStrengths(evaluation.house, sheet);
-        const by = "rail on its anchors and the ground, and with all hoops in plan";
-        const one = (
-          symbol: string,
-          name: string,
-          size: Float64Array,
-          measure: "moment" | "force",
-        ) => sheet.work(found(symbol, name, size[place] as number, measure, by), []);
+        const { x, y, v, t } = workRailShares(sheet, action, can, method, place, "beside a foot");
         const over = (symbol: string, moment: number, strength: number): number =>
           sheet.work(momentOverStrength, [moment, strength], { symbol });
-        const bent = one("M_x", "moment up and down", action.vertical, "moment");
-        const plan = one("M_y", "moment in plan", action.plan, "moment");
-        const shear = one("V", "shear, both ways together", action.shear, "force");
-        const torque = one("T", "torque", action.torque, "moment");
-        const x = over("m_x", bent, can.momentX[method]);
-        const y = over("m_y", plan, can.momentY[method]);
-        const v = sheet.work(forceOverStrength, [shear, can.shear[method]], { symbol: "v" });
-        const t = over("t", torque, can.torsion[method]);
         const factored = sheet.work(factoredPressure, [wind, q]);
         const { endArea } = evaluation.shell;
         const along = new AlongSheet(sheet, factored, demand, sharing.hoops, endArea);

@@ -4,14 +4,12 @@ import {
   holedRoundStrength,
   memberSection,
   type NotCovered,
+  standardHole,
   type Worksheet,
 } from "@hoopstay/strength";
 import type { FootBolts } from "../../model/link-parts.ts";
 import type { SteelTube } from "../../model/steel-tube.ts";
 import { steelOfTube } from "../steel.ts";
-
-/** Hole over bolt, 1/16 in. */
-const boltHoleClearance = 0.0254 / 16;
 
 /** Where the holes of a foot's bolts lie when the foot is bent in the hoop's plane. */
 export const inHoopPlane = ({ axis }: FootBolts): HolePlace =>
@@ -26,7 +24,7 @@ export function holedTube(
 ): HoledStrength | NotCovered | null {
   const section = memberSection(piece.tube);
   if (!bolts || section.kind !== "round") return null;
-  const hole = bolts.diameter + boltHoleClearance;
+  const hole = standardHole(bolts.diameter);
   return holedRoundStrength(section, steelOfTube(piece), hole, place(bolts), sheet);
 }
 

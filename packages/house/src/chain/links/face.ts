@@ -26,6 +26,7 @@ import { footWords, loadedHoops, workForces } from "../hoop/foot-rows.ts";
 import { governingFeet } from "../hoop/governing-feet.ts";
 import { type HoopAnswer, standsFor } from "../hoop/hoop-answers.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
+import { nearestPlace } from "../rail/nearest-place.ts";
 import { notHeld } from "../rail/rail-actions.ts";
 import { noted, wallOf } from "./bolts.ts";
 import { whileTied } from "./ties.ts";
@@ -77,14 +78,7 @@ const unheld: RailStress = { vertical: notHeld, plan: 0 };
 export function railStress({ evaluation, rails, hoopPlaces }: ChainContext): StressAt {
   const { elasticModulusX, elasticModulusY } = properties(evaluation.house.rail.tube);
   const stationsOf = (side: FootSide): number[] =>
-    hoopPlaces.map((y) => {
-      const places = rails.places[side];
-      return places.reduce(
-        (best, place, at) =>
-          Math.abs(place - y) < Math.abs((places[best] as number) - y) ? at : best,
-        0,
-      );
-    });
+    hoopPlaces.map((y) => nearestPlace(rails.places[side], y));
   const stations = { left: stationsOf("left"), right: stationsOf("right") };
   return (windCase, hoops, set, side, q, combination) => {
     const action = rails.at(windCase, set, side, q, combination);

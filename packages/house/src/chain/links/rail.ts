@@ -3,14 +3,9 @@ import { derived, formula, measured } from "@hoopstay/core";
 import {
   interactionEnvelope,
   interactionWithTorsion,
-  type MemberStrengths,
-  memberSection,
-  memberStrengths,
   smallTorsion,
   torsionInteraction,
-  type Worksheet,
 } from "@hoopstay/strength";
-import type { House } from "../../model/house-model.ts";
 import { type RailSide, railSides } from "../../rail-pull/case-on-rails.ts";
 import type { LoadSet } from "../../review/evaluate.ts";
 import { type ChainCase, mainForm } from "../chain-case.ts";
@@ -19,71 +14,29 @@ import type { ChainContext } from "../context.ts";
 import { sideHold } from "../hoop/side-hold.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
 import { notHeld, type RailAction } from "../rail/rail-actions.ts";
+import {
+  betweenMembers,
+  type RailStrength,
+  railShares,
+  railStrengthOf,
+  railStrengths,
+  workRailShares,
+} from "../rail/rail-shares.ts";
 import { steelFindings, steelOfTube } from "../steel.ts";
-import { forceOverStrength, found, momentOverStrength } from "../superposed.ts";
-
-/** Longest stretch of rail between cross members, or all of it, m. */
-function betweenMembers({ rail, links }: House): number {
-  const cross = links.crossMembers?.places ?? [];
-  const ends = [-rail.back, ...cross, rail.front];
-  return Math.max(...ends.slice(1).map((y, at) => y - (ends[at] as number)));
-}
-
-export function railStrengths(house: House, sheet?: Worksheet): MemberStrengths {
-  const free = betweenMembers(house);
-  return memberStrengths(
-    memberSection(house.rail.tube),
-    steelOfTube(house.links.rail),
-    { bucklingX: free, bucklingY: free, lateral: free, shear: free, torsion: free },
-    null,
-    sheet,
-  );
-}
-
-type Covered = Readonly<
-  Record<
-    "momentX" | "momentY" | "shear" | "torsion",
-    { readonly ASD: number; readonly LRFD: number }
-  >
->;
-
-/** The strengths a rail is checked with, or why there are none. */
-function coveredOf({
-  momentX,
-  momentY,
-  shearX,
-  shearY,
-  torsion,
-}: MemberStrengths): Covered | string {
-  for (const one of [momentX, momentY, shearX, shearY, torsion]) {
-    if (!one.covered) return `${one.reason}. ${one.mend}`;
-  }
-  if (!momentX.covered || !momentY.covered || !shearX.covered || !shearY.covered) return "";
-  if (!torsion.covered) return "";
-  const shear = {
-    ASD: Math.min(shearX.ASD, shearY.ASD),
-    LRFD: Math.min(shearX.LRFD, shearY.LRFD),
-  };
-  return { momentX, momentY, shear, torsion };
-}
 
 /** Place of the shear's share. */
 const shearShare = 3;
 
-/** Shares of one section: both moments, shear and torsion, each over its own strength. */
-const sharesAt = (action: RailAction, can: Covered, method: "ASD" | "LRFD", at: number) =>
-  [
-    0,
-    (action.vertical[at] as number) / can.momentX[method],
-    (action.plan[at] as number) / can.momentY[method],
-    (action.shear[at] as number) / can.shear[method],
-    (action.torque[at] as number) / can.torsion[method],
-  ] as const;
+/** Shares of one section as the interaction takes them: no thrust, both moments, shear, torsion. */
+const sharesAt = (action: RailAction, can: RailStrength, method: "ASD" | "LRFD", at: number) => {
+  const { x, y, v, t } = railShares(action, can, method, at);
+  return [0, x, y, v, t] as const;
+};
 
 /** The section along a rail that is asked most. */
 function worstSection(
   action: RailAction,
-  can: Covered,
+  can: RailStrength,
   method: "ASD" | "LRFD",
 ): { readonly ratio: number; readonly at: number } {
   let [ratio, worst] = [0, 0];
@@ -115,7 +68,7 @@ function railWork(
   windCase: ChainCase,
   set: LoadSet,
   side: RailSide,
-  can: Covered,
+  can: RailStrength,
 ): LinkRow["work"] {
   return (sheet, q, combination) => {
     const action = rails.at(windCase, set, side, q, combination);
@@ -125,18 +78,7 @@ function railWork(
     railStrengths(evaluation.house, sheet);
     const place = rails.places[side][at] as number;
     const note = `${place.toFixed(3)} m from the middle of the house; ${words}`;
-    const by =
-      "rail on its anchors and the ground, and with all hoops in plan: the greatest in size";
-    const one = (symbol: string, name: string, value: number, measure: "moment" | "force") =>
-      sheet.work(found(symbol, name, value, measure, by), [], { note });
-    const up = one("M_x", "moment up and down", action.vertical[at] as number, "moment");
-    const plan = one("M_y", "moment in plan", action.plan[at] as number, "moment");
-    const shear = one("V", "shear, both ways together", action.shear[at] as number, "force");
-    const torque = one("T", "torque", action.torque[at] as number, "moment");
-    const x = sheet.work(momentOverStrength, [up, can.momentX[method]], { symbol: "m_x" });
-    const y = sheet.work(momentOverStrength, [plan, can.momentY[method]], { symbol: "m_y" });
-    const t = sheet.work(momentOverStrength, [torque, can.torsion[method]], { symbol: "t" });
-    const v = sheet.work(forceOverStrength, [shear, can.shear[method]], { symbol: "v" });
+    const { x, y, v, t } = workRailShares(sheet, action, can, method, at, note);
     const together =
       t <= smallTorsion
         ? sheet.work(interactionEnvelope, [0, x, y])
@@ -148,7 +90,7 @@ function railWork(
 /** Bending, shear and torsion of the rails in every state and direction. */
 export const railLink: LinkMaker = (context) => {
   const { evaluation, cases, rails } = context;
-  const can = coveredOf(railStrengths(evaluation.house));
+  const can = railStrengthOf(railStrengths(evaluation.house));
   if (typeof can === "string") {
     return {
       rows: [],

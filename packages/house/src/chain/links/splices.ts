@@ -22,6 +22,7 @@ import { type ChainCase, mainForm } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
+import { nearestPlace } from "../rail/nearest-place.ts";
 import { notHeld } from "../rail/rail-actions.ts";
 import { steelFindings } from "../steel.ts";
 import { found } from "../superposed.ts";
@@ -100,12 +101,7 @@ function spliceOf(
 function placesOf({ rails }: ChainContext, { places }: SplicePlates, side: RailSide): number[] {
   const all = rails.places[side];
   if (!places) return all.map((_, at) => at);
-  return places.map((y) =>
-    all.reduce(
-      (best, place, at) => (Math.abs(place - y) < Math.abs((all[best] as number) - y) ? at : best),
-      0,
-    ),
-  );
+  return places.map((y) => nearestPlace(all, y));
 }
 
 const shareAt = (

@@ -4,6 +4,7 @@ import type { Evaluation } from "../../review/evaluate.ts";
 import type { TakeOff } from "../../take-off/take-off.ts";
 import type { PushedHoop } from "../along/pushed-hoops.ts";
 import type { ChainContext } from "../context.ts";
+import { strongestPressure } from "../limit.ts";
 import {
   type QuickFrame,
   type QuickOutline,
@@ -22,9 +23,6 @@ import {
   weldKey,
 } from "./quick-rows.ts";
 import { quickCases, tellingCases } from "./telling-cases.ts";
-
-/** No gust blows harder outside a tornado, m/s. */
-const strongestWind = 120;
 
 /** Hoops of one tube in houses that the wind cannot tell apart. */
 interface HoopsOfTube {
@@ -95,7 +93,7 @@ export class QuickLinks {
   }
 
   private made(evaluation: Evaluation): Shell {
-    const most = evaluation.factors.perSpeedSquared * strongestWind ** 2;
+    const most = strongestPressure(evaluation);
     const all = quickOutline(evaluation, quickCases(evaluation));
     this.telling ??= this.tellingOf(this.contextOf(evaluation, all), most);
     const cases = this.telling.flatMap((place) => all.cases[place] ?? []);

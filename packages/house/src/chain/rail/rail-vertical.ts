@@ -16,6 +16,7 @@ import { stiffnessTimes, uprightStiffness } from "../../rail-pull/tether.ts";
 import type { Evaluation, LoadSet } from "../../review/evaluate.ts";
 import type { LinkCombination } from "../combination.ts";
 import { inMap } from "../in-map.ts";
+import { nearestPlace } from "./nearest-place.ts";
 
 /** Moments and pulls of one rail in vertical bending, the worse of every way of computing it. */
 interface VerticalAnswer {
@@ -86,7 +87,7 @@ export function railVertical(evaluation: Evaluation, also: readonly number[]): R
           ),
         ]),
     );
-    const nodes = solvers.map(({ bent }) => at.map((place) => nearest(bent.x, place)));
+    const nodes = solvers.map(({ bent }) => at.map((place) => nearestPlace(bent.x, place)));
     return { solvers, nodes, places };
   };
   const rails = { left: sideRail("left"), right: sideRail("right") };
@@ -186,12 +187,4 @@ export function railVertical(evaluation: Evaluation, also: readonly number[]): R
       return inMap(ofCase, q, () => solve(set, caseIndex, side, q, combination));
     },
   };
-}
-
-function nearest(x: Float64Array, place: number): number {
-  let node = 0;
-  for (let i = 1; i < x.length; i += 1) {
-    if (Math.abs((x[i] as number) - place) < Math.abs((x[node] as number) - place)) node = i;
-  }
-  return node;
 }
