@@ -19,7 +19,7 @@ import { ownWall } from "./pushed-hoops.ts";
 export function endHoopRows(context: ChainContext, braced: boolean): LinkRow[] {
   const strength = bentHoopStrength(context);
   if (!strength) return [];
-  const { answers, runs, hoopPlaces, evaluation } = context;
+  const { answers, hoopPlaces, evaluation } = context;
   const { endArea } = evaluation.shell;
   const along = hoopsAlong(context);
   const count = hoopPlaces.length;
@@ -43,7 +43,7 @@ export function endHoopRows(context: ChainContext, braced: boolean): LinkRow[] {
   return answers.flatMap((answer): LinkRow[] => {
     const { run, windCase } = answer;
     if (run.bound) return [];
-    const railed = runs.railed.some((one) => one === run);
+    const { railed } = run;
     return pushedCases(context, windCase).flatMap(({ push, sets }): LinkRow[] => {
       const wall = ownWall(answer, push, count);
       if (wall === 0) return [];

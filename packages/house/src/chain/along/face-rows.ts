@@ -73,11 +73,11 @@ function rowOf(
   own: FaceAt,
   stress: ReturnType<typeof railStress>,
 ): LinkRow {
-  const { runs, hoopPlaces, evaluation } = context;
+  const { hoopPlaces, evaluation } = context;
   const { answer, demand, sharing } = pushed;
   const { run, windCase, hoop } = answer;
   const hoops = hoopsOf(context, answer);
-  const railed = runs.railed.some((one) => one === run);
+  const { railed } = run;
   const foot = { answer, side, y: hoopPlaces[hoop] as number };
   const forces: FootForces = { uplift: 0, thrust: 0, couple: 0 };
   const row = ratioRow(

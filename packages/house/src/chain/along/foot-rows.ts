@@ -25,10 +25,10 @@ function rowOf(
   { pushed, side, sets }: GoverningFoot<PushedHoop>,
   { part, reading, ratio, work }: AlongPart,
 ): LinkRow {
-  const { runs, hoopPlaces, evaluation } = context;
+  const { hoopPlaces, evaluation } = context;
   const { answer, demand, sharing } = pushed;
   const { run, windCase, hoop } = answer;
-  const railed = runs.railed.some((one) => one === run);
+  const { railed } = run;
   const foot = { answer, side, y: hoopPlaces[hoop] as number };
   const forces: FootForces = { uplift: 0, thrust: 0, couple: 0 };
   const along = { shear: 0, tipping: 0, torque: 0, atBolts: 0 };

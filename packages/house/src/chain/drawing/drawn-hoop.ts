@@ -71,7 +71,7 @@ export function drawnHoop(context: ChainContext): DrawnHoop {
     to,
     force: sum(answer.dead.bars, answer.wind.bars, 2 * bar),
   }));
-  const railed = runs.railed.some((one) => one === answer.run);
+  const { railed } = answer.run;
   const which = hoopWords(answer, hoopPlaces.length, railed);
   return {
     title: `Most bent at the design wind: ${which}, ${stateOf(answer, evaluation)}, wind ${windFrom(answer.windCase.direction)}, ${words}, ${combination.words}`,

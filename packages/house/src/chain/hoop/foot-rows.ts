@@ -49,13 +49,13 @@ export function footRows(
   reading: FootReading,
   parts: readonly FootPart[],
 ): LinkRow[] {
-  const { runs, hoopPlaces } = context;
+  const { hoopPlaces } = context;
   const forces: FootForces = { uplift: 0, thrust: 0, couple: 0 };
   const alike = ({ windCase }: HoopAnswer): string => windCase.direction;
   return governingFeet(context, loadedHoops(context), reading, alike).flatMap(
     ({ pushed: { answer }, side, sets }) => {
       const { run, hoop } = answer;
-      const railed = runs.railed.some((one) => one === run);
+      const { railed } = run;
       const foot: Foot = { answer, side, y: hoopPlaces[hoop] as number };
       const place = footWords(foot, hoopPlaces.length, railed);
       const windCase = { ...answer.windCase, sets };

@@ -21,14 +21,13 @@ function hoopsToCheck({ stretches }: ChainCase, count: number, together: boolean
 }
 
 export function hoopAnswers(
-  { runs, railed }: HoopRuns,
+  { runs }: HoopRuns,
   cases: readonly ChainCase[],
   count: number,
 ): HoopAnswer[] {
-  const on = new Set<HoopRun>(railed);
   return runs.flatMap((run) =>
     cases.flatMap((windCase) =>
-      hoopsToCheck(windCase, count, on.has(run)).map(
+      hoopsToCheck(windCase, count, run.railed).map(
         (hoop): HoopAnswer => ({
           run,
           windCase,

@@ -27,6 +27,7 @@ export function hoopsOnFeet(
   let dead: HoopAction | undefined;
   return {
     ...about,
+    railed: false,
     framed,
     stations,
     dead: () => (dead ??= solve(weight)),

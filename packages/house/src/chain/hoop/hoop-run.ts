@@ -18,6 +18,8 @@ export interface HoopRun {
   /** Printed as a bound, never a rating. */
   readonly bound: boolean;
   readonly tied: boolean;
+  /** All hoops together on the rails, each of them by itself; else inner ones may stand for all. */
+  readonly railed: boolean;
   readonly framed: FramedHoop;
   readonly stations: HoopStations;
   /** The action of a weight of 1 N per metre of every hoop. */

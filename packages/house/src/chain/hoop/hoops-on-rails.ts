@@ -141,6 +141,7 @@ export function hoopsOnRails(
   };
   return {
     ...about,
+    railed: true,
     framed,
     stations,
     dead: (hoop) => (deads[hoop] ??= action(weights[hoop] as Float64Array, planDead(), hoop)),

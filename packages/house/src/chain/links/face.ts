@@ -125,16 +125,12 @@ export const weakestFace = (made: readonly FaceAt[], hoops: readonly number[]): 
     .reduce((a, b) => ((b.input.openEnd ?? 0) < (a.input.openEnd ?? 0) ? b : a));
 
 /** The hoops whose rail and face a foot's answer is to be held against. */
-export const hoopsOf = ({ runs, hoopPlaces }: ChainContext, answer: HoopAnswer) =>
-  standsFor(
-    answer,
-    hoopPlaces.length,
-    runs.railed.some((one) => one === answer.run),
-  );
+export const hoopsOf = ({ hoopPlaces }: ChainContext, answer: HoopAnswer) =>
+  standsFor(answer, hoopPlaces.length, answer.run.railed);
 
 /** The rail's top wall under each stub, with what bends the rail there. */
 export const faceLink: LinkMaker = (context) => {
-  const { runs, hoopPlaces } = context;
+  const { hoopPlaces } = context;
   const made = faces(context);
   if (!made || "covered" in made) {
     const why = made
@@ -153,7 +149,7 @@ export const faceLink: LinkMaker = (context) => {
   for (const { pushed, side, sets } of governingFeet(context, main, footAtRail, alike)) {
     const { answer } = pushed;
     const { run, windCase, hoop } = answer;
-    const railed = runs.railed.some((one) => one === run);
+    const { railed } = run;
     const hoops = hoopsOf(context, answer);
     const { input, limits } = weakestFace(made, hoops);
     const foot = { answer, side, y: hoopPlaces[hoop] as number };

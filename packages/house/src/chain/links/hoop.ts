@@ -138,7 +138,7 @@ export const hoopLink: LinkMaker = (context) => {
   for (const answer of answers) {
     if (answer.run.bound) continue;
     const { windCase, run } = answer;
-    const railed = runs.railed.some((one) => one === run);
+    const { railed } = run;
     const place = hoopWords(answer, hoopPlaces.length, railed);
     const about = { link: "hoop", place, run: run.words, windCase } as const;
     const workBending = bendingWork(context, answer, strength, capacities);

@@ -66,10 +66,10 @@ function notBent(context: ChainContext, pushed: readonly PushedHoop[]): LinkNotC
 function hoopRows(context: ChainContext, pushed: readonly PushedHoop[]): LinkRow[] {
   const strength = bentHoopStrength(context);
   if (!strength) return [];
-  const { runs, hoopPlaces } = context;
+  const { hoopPlaces } = context;
   return pushed.map(({ answer, sets, demand, sharing }) => {
     const { run, windCase } = answer;
-    const railed = runs.railed.some((one) => one === run);
+    const { railed } = run;
     const load = { demand, hoops: sharing.hoops, local: 0, workLocal: null };
     const row = ratioRow(
       {

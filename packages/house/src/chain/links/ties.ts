@@ -111,7 +111,7 @@ function tieLimit({ answers, dead }: ChainContext): TieLimit {
 
 /** Collar ties, truss bars and knee braces of the hoops that have them. */
 export const tiesLink: LinkMaker = (context) => {
-  const { answers, dead, hoopPlaces, runs } = context;
+  const { answers, dead, hoopPlaces } = context;
   const rows: LinkRow[] = [];
   const strengths = new Map<HoopRun, MemberStrengths[]>();
   for (const answer of answers) {
@@ -119,7 +119,7 @@ export const tiesLink: LinkMaker = (context) => {
     if (!run.tied || run.bound) continue;
     const own = strengths.get(run) ?? strengthsOf(run.framed.bars);
     strengths.set(run, own);
-    const railed = runs.railed.some((one) => one === run);
+    const { railed } = run;
     run.framed.bars.forEach(({ what }, bar) => {
       const about = {
         link: "ties",
