@@ -9,8 +9,9 @@ const layers = {
   stability: [["core"], "yalps"],
   house: [["core", "load", "section", "ground", "frame", "strength", "stability"], "zod"],
   report: [["core"], "temml|d3-[a-z]+"],
-  cli: [["house", "report", "core"], "commander|yaml"],
-  page: [["house", "report", "core"]],
+  file: [["core", "house"], "yaml"],
+  cli: [["file", "house", "report", "core"], "commander"],
+  page: [["file", "house", "report", "core"]],
 };
 
 const rules = Object.entries(layers).flatMap(([name, [packages, libraries]]) => {

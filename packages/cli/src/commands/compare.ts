@@ -1,6 +1,7 @@
 import type { Complaint, System } from "@hoopstay/core";
+import type { ReadMore } from "@hoopstay/file";
 import { compareReview, readVariants, type VariantHouse } from "@hoopstay/house";
-import { loadInputs, type ReadMore } from "../read/load-inputs.ts";
+import { loadInputs } from "../read/load-inputs.ts";
 import { variantOf } from "../read/with-option.ts";
 import { showCompare } from "../show/compare.ts";
 import { refuseInput, writeWhole } from "../write-whole.ts";

@@ -1,6 +1,6 @@
 import { type Complaint, Refusal, type RefusalCode } from "@hoopstay/core";
+import { parseText } from "@hoopstay/file";
 import type { AskedVariant } from "@hoopstay/house";
-import { parseText } from "./parse-document.ts";
 
 const option = "--with";
 
