@@ -1,3 +1,6 @@
+export type { Path, Value } from "./edit/value.ts";
+export { withValue } from "./edit/with-value.ts";
+export { without } from "./edit/without.ts";
 export { type Inputs, type ReadMore, readInputs } from "./inputs/read-inputs.ts";
 export type { TextOf } from "./inputs/read-one.ts";
 export { type ParsedDocument, parseText } from "./parse/parse-document.ts";
