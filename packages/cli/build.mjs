@@ -3,6 +3,7 @@ import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } fr
 import { basename, join } from "node:path";
 import process from "node:process";
 import { build } from "esbuild";
+import { buildPage } from "../page/build.mjs";
 
 // Bundles the command into three files, so that a check reads what it needs only: the program with
 // `check`, the other commands, the report. Beside a bundle lies V8's compiled code of it, so that a
@@ -71,6 +72,9 @@ cpSync(join(here, "launch.cjs"), join(dist, "hoopstay.js"));
 // The schemas ship with the command; the freshness check keeps the committed ones true.
 const schemas = join(root, "packages/house/schema");
 if (existsSync(schemas)) cpSync(schemas, join(dist, "schemas"), { recursive: true });
+
+// The offline page ships with it too.
+await buildPage(join(dist, "page.html"));
 
 const example = ["houses/harrow-brook.yaml", "sites/sheltered-paddock.yaml"].map((file) =>
   join(root, "fixtures", file),

@@ -6,6 +6,7 @@ import { type CheckOptions, check, type Outcome } from "./commands/check.ts";
 import { declareCompare } from "./commands/declare-compare.ts";
 import { declareFirst } from "./commands/declare-first.ts";
 import { declareHeld } from "./commands/declare-held.ts";
+import { declarePage } from "./commands/declare-page.ts";
 import { declareSearch } from "./commands/declare-search.ts";
 import { showComplaints } from "./show/complaints.ts";
 
@@ -48,6 +49,7 @@ declareHeld(program, settle);
 declareFirst(program, settle);
 declareCompare(program, settle);
 declareSearch(program, settle);
+declarePage(program, settle);
 
 program
   .command("schema")

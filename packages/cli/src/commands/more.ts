@@ -5,5 +5,7 @@ export { compare } from "./compare.ts";
 export { first } from "./first.ts";
 export { hold } from "./hold.ts";
 export { ladder } from "./ladder.ts";
+export { page } from "./page.ts";
 export { pulls } from "./pulls.ts";
 export { search } from "./search.ts";
+export { serve } from "./serve.ts";

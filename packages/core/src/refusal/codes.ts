@@ -31,6 +31,7 @@ export const refusalCodes = {
   "case-unknown": { exit: 2, meaning: "no load case has the name asked for" },
   "command-unknown": { exit: 2, meaning: "the command line is not understood" },
   "report-unwritable": { exit: 2, meaning: "the report cannot be written where it was asked for" },
+  "port-unusable": { exit: 2, meaning: "the page cannot be served on the port asked for" },
   "shape-outside": { exit: 3, meaning: "the hoop's shape is outside the arcs computed here" },
   "rise-outside-table": { exit: 3, meaning: "rise over span lies outside the arched-roof table" },
   "soil-without-bearing": { exit: 3, meaning: "the soil class has no published bearing value" },

@@ -62,12 +62,23 @@ function unitWords(dimension: Dimension): string {
   return text;
 }
 
-type Sign = "positive" | "not-negative" | "any";
+export type Sign = "positive" | "not-negative" | "any";
+
+/** What a quantity's field measures: for those who ask for it on a screen. */
+export interface QuantityKind {
+  readonly dimension: Dimension;
+  readonly sign: Sign;
+  readonly about: string;
+  readonly example: string;
+}
+
+/** The kind of every quantity of the schemas. */
+export const quantityKinds = new WeakMap<object, QuantityKind>();
 
 /** A number with a unit, as text; the text as typed is kept beside the SI value. */
 export function quantity(dimension: Dimension, about: string, sign: Sign = "positive") {
   const example = examples[dimension];
-  return z
+  const field = z
     .string({ error: () => `${quantityMark}${dimension}` })
     .transform((given, context): Quantity => {
       const read = readQuantity(given, dimension);
@@ -87,6 +98,8 @@ export function quantity(dimension: Dimension, about: string, sign: Sign = "posi
       description: `${about}. ${unitWords(dimension)}`,
       examples: [example],
     });
+  quantityKinds.set(field, { dimension, sign, about, example });
+  return field;
 }
 
 function signComplaint(read: Quantity, sign: Sign, example: string): FieldComplaint | null {

@@ -1,0 +1,132 @@
+import { showGustLimit } from "@hoopstay/core";
+import { useEffect, useState } from "preact/hooks";
+import { QuestionsView } from "./ask/questions-view.tsx";
+import { houseSections, placeSections } from "./ask/sections.ts";
+import { PapersView } from "./papers/papers-view.tsx";
+import { StartView } from "./papers/start-view.tsx";
+import { AnswerView } from "./show/answer-view.tsx";
+import { lowest, statesHeld } from "./show/standing.tsx";
+import { WorkingDialog } from "./show/working-dialog.tsx";
+import { canRedo, canUndo } from "./work/history.ts";
+import { chooseUnits, redo, undo } from "./work/steps.ts";
+import { answer, fault, isOld, notice, questions, system, texts } from "./work/work.ts";
+
+const views = [
+  ["house", "House"],
+  ["place", "Place"],
+  ["answer", "Answer"],
+  ["papers", "Papers"],
+] as const;
+type View = (typeof views)[number][0];
+
+/** The view that an address of the page names; a section stands in the view of its file. */
+function viewOf(hash: string): View {
+  const asked = hash.replace(/^#(ask-)?/, "");
+  if (placeSections.some(({ id }) => hash === `#ask-${id}`)) return "place";
+  if (houseSections.some(({ id }) => hash === `#ask-${id}`)) return "house";
+  return views.find(([id]) => id === asked)?.[0] ?? "answer";
+}
+
+/** The whole page: the warning and the answer stay in sight, whatever is asked. */
+export function App() {
+  const [view, setView] = useState<View>(viewOf(location.hash));
+  useEffect(() => {
+    const follow = (): void => {
+      setView(viewOf(location.hash));
+      const { hash } = location;
+      if (hash.startsWith("#ask-")) {
+        requestAnimationFrame(() => document.getElementById(hash.slice(1))?.scrollIntoView());
+      } else scrollTo(0, 0);
+    };
+    addEventListener("hashchange", follow);
+    return () => removeEventListener("hashchange", follow);
+  }, []);
+  const begun = texts.value !== null;
+  return (
+    <>
+      <header class="top">
+        <p class="warning" role="note">
+          <b>Not a sealed design. Consult a licensed engineer; local code first.</b>
+        </p>
+        {begun ? <Strip /> : null}
+      </header>
+      {fault.value ? (
+        <p class="fault" role="alert">
+          A fault of this page's own: {fault.value}. Nothing shown may be relied on until it is
+          loaded anew. Your work is kept.
+        </p>
+      ) : null}
+      <main class={begun ? `view-${view}` : "view-start"}>
+        {begun ? <Views view={view} /> : <StartView />}
+      </main>
+      {begun ? (
+        <nav class="tabs" aria-label="Views">
+          {views.map(([id, title]) => (
+            <a key={id} href={`#${id}`} aria-current={view === id ? "page" : undefined}>
+              {title}
+            </a>
+          ))}
+        </nav>
+      ) : null}
+      <p role="status" class="notice">
+        {notice.value}
+      </p>
+      <WorkingDialog />
+    </>
+  );
+}
+
+function Views({ view }: { readonly view: View }) {
+  if (view === "papers") return <PapersView />;
+  return (
+    <>
+      <div class="asks">
+        {questions.value === null ? null : view === "place" ? (
+          <QuestionsView key="place" title="Where it stands" sections={placeSections} />
+        ) : (
+          <QuestionsView key="house" title="The house" sections={houseSections} />
+        )}
+      </div>
+      <div class="answers">
+        <AnswerView />
+      </div>
+    </>
+  );
+}
+
+/** The answer in one line, the units, and the last step taken back. */
+function Strip() {
+  const review = answer.value?.review;
+  const { held } = statesHeld();
+  const now = held.find((state) => state.now) ?? held[0];
+  const worst = lowest(held);
+  return (
+    <div class="strip">
+      <p aria-live="polite" class={isOld.value ? "old" : ""}>
+        {review && now && worst ? (
+          <>
+            <b>{review.holds ? "\u2713 Holds" : "\u2717 Does not hold"}</b> {now.words}:{" "}
+            {showGustLimit(now.first.workingGust, system.value)} ({now.first.words}).
+            {worst === now
+              ? ""
+              : ` Worst, ${worst.words}: ${showGustLimit(worst.first.workingGust, system.value)}.`}
+          </>
+        ) : (
+          "No answer yet."
+        )}
+      </p>
+      <div class="tools">
+        <button type="button" disabled={!canUndo.value} onClick={undo}>
+          Undo
+        </button>
+        <button type="button" disabled={!canRedo.value} onClick={redo}>
+          Redo
+        </button>
+        <button type="button" onClick={() => chooseUnits(system.value === "us" ? "si" : "us")}>
+          {system.value === "us" ? "ft, mph" : "m, m/s"}
+          <span class="unseen">: change the units shown</span>
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,94 @@
+import type { Question } from "@hoopstay/core";
+import type { Value } from "@hoopstay/file";
+import { useState } from "preact/hooks";
+import { change } from "../work/steps.ts";
+import { Field, type Place } from "./field.tsx";
+import { entryName, glance } from "./glance.ts";
+import { Folded, Parts } from "./group.tsx";
+import { complaintsUnder, keyOf, valueAt } from "./lookup.ts";
+import { questionFor } from "./wording.ts";
+
+type List = Extract<Question, { kind: "list" }>;
+
+/** Entries of one kind: each opened to be changed, one more like it, or taken out. */
+export function ListField({ question, file, path }: Place & { readonly question: List }) {
+  const key = keyOf(path);
+  const value = valueAt(file, path);
+  const entries: readonly Value[] = Array.isArray(value) ? value : [];
+  const [begun, setBegun] = useState(false);
+  const shown = begun ? [...entries, undefined] : entries;
+  return (
+    <Folded
+      title={questionFor(key)}
+      says={entries.length === 0 ? "none" : glance(entries)}
+      wrong={complaintsUnder(file, key).length}
+      kind="group"
+    >
+      {() => (
+        <>
+          {question.about ? <p class="about">{question.about}</p> : null}
+          {shown.map((entry, place) => (
+            <Entry
+              key={`${place} of ${entries.length}`}
+              question={question.item}
+              file={file}
+              path={[...path, place]}
+              name={entryName(entry, place)}
+              fresh={place >= entries.length}
+              more={() => change({ file, path: [...path, entries.length], value: entry })}
+              out={() =>
+                entry === undefined
+                  ? setBegun(false)
+                  : change({ file, path: [...path, place], value: undefined })
+              }
+            />
+          ))}
+          <button type="button" class="add" onClick={() => setBegun(true)} disabled={begun}>
+            + One more
+          </button>
+        </>
+      )}
+    </Folded>
+  );
+}
+
+function Entry({
+  question,
+  file,
+  path,
+  name,
+  fresh,
+  more,
+  out,
+}: Place & {
+  readonly question: Question;
+  readonly name: string;
+  readonly fresh: boolean;
+  readonly more: () => void;
+  readonly out: () => void;
+}) {
+  const wrong = complaintsUnder(file, keyOf(path)).length;
+  return (
+    <Folded title={fresh ? "A new one" : name} wrong={wrong} start={fresh} kind="entry">
+      {() => (
+        <>
+          {question.kind === "group" ? (
+            <Parts question={question} file={file} path={path} />
+          ) : (
+            <Field question={question} file={file} path={path} />
+          )}
+          <p class="row">
+            {fresh ? null : (
+              <button type="button" onClick={more}>
+                + One like this
+              </button>
+            )}
+            <button type="button" class="out" onClick={out}>
+              Take it out
+            </button>
+          </p>
+        </>
+      )}
+    </Folded>
+  );
+}

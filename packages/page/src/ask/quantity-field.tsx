@@ -1,0 +1,102 @@
+import { type Question, readQuantity, type System, spellingsOf } from "@hoopstay/core";
+import { useRef, useState } from "preact/hooks";
+import { system } from "../work/work.ts";
+import type { Control } from "./field.tsx";
+import { useTypedText } from "./typed-text.ts";
+
+type Quantity = Extract<Question, { kind: "quantity" }>;
+
+/** Units within reach of a thumb; any other that is read may be typed. */
+const near: Readonly<Record<Quantity["dimension"], Readonly<Record<System, readonly string[]>>>> = {
+  length: { us: ["ft", "in"], si: ["m", "mm"] },
+  area: { us: ["ft2", "in2"], si: ["m2"] },
+  volume: { us: ["gal"], si: ["l"] },
+  speed: { us: ["mph"], si: ["m/s", "km/h"] },
+  force: { us: ["lb"], si: ["kg", "kN"] },
+  moment: { us: ["lb-ft", "lb-in"], si: ["N-m"] },
+  "force-per-length": { us: ["lb/ft"], si: ["N/m"] },
+  pressure: { us: ["psf", "ksi"], si: ["kPa", "MPa"] },
+  "mass-per-area": { us: ["lb/ft2", "oz/yd2"], si: ["g/m2", "kg/m2"] },
+  density: { us: ["pcf"], si: ["kg/m3"] },
+  "unit-weight": { us: ["pcf"], si: ["kN/m3"] },
+  angle: { us: ["deg", "%"], si: ["deg", "%"] },
+  fraction: { us: ["%"], si: ["%"] },
+};
+
+/** Waits for a pause before it tells of a text that cannot be read yet. */
+const pause = 900;
+
+/** A number with its unit, kept as it was typed. */
+export function QuantityField({
+  id,
+  describedBy,
+  wrong,
+  value,
+  placeholder,
+  set,
+  question,
+}: Control & { readonly question: Quantity }) {
+  const { dimension, example } = question;
+  const { text, type, rest } = useTypedText(value);
+  const [near_, setNear] = useState(false);
+  const later = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const box = useRef<HTMLInputElement>(null);
+  const put = (next: string): void => {
+    clearTimeout(later.current);
+    set(next.trim() === "" ? undefined : next.trim());
+  };
+  const typed = (next: string): void => {
+    type(next);
+    clearTimeout(later.current);
+    if (next.trim() === "" || readQuantity(next, dimension).ok) put(next);
+    else later.current = setTimeout(() => put(next), pause);
+  };
+  const withUnit = (unit: string): void => {
+    const bare = text.trim().replace(/\s*[a-z%°'"/²³-]+[\w/²³-]*$/i, "");
+    typed(`${/^.*(?:ft|')\s*[\d./ -]+$/i.test(text.trim()) ? text.trim() : bare} ${unit}`.trim());
+    box.current?.focus();
+  };
+  return (
+    <div
+      class="quantity"
+      onFocusIn={() => setNear(true)}
+      onFocusOut={({ relatedTarget, currentTarget }) => {
+        if (!currentTarget.contains(relatedTarget as Node | null)) setNear(false);
+      }}
+    >
+      <input
+        ref={box}
+        id={id}
+        type="text"
+        inputMode="text"
+        autocomplete="off"
+        autocapitalize="off"
+        spellcheck={false}
+        maxLength={60}
+        aria-describedby={describedBy}
+        aria-invalid={wrong}
+        placeholder={
+          placeholder === "" ? `such as ${example}` : `${placeholder}, such as ${example}`
+        }
+        value={text}
+        onInput={({ currentTarget }) => typed(currentTarget.value)}
+        onBlur={() => {
+          rest();
+          const stands = value === undefined ? "" : String(value);
+          if (text.trim() !== stands) put(text);
+        }}
+      />
+      {near_ ? (
+        <span class="units">
+          {near[dimension][system.value]
+            .filter((unit) => spellingsOf(dimension).includes(unit))
+            .map((unit) => (
+              <button type="button" key={unit} onClick={() => withUnit(unit)}>
+                {unit}
+              </button>
+            ))}
+        </span>
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,73 @@
+import { type ChainReview, firstToGo, type LinkSummary, showWords, windFrom } from "@hoopstay/core";
+import { answer, chain, chainIsNew, system } from "../work/work.ts";
+import { PaperFold } from "./paper-fold.tsx";
+import { ratioWords } from "./states.tsx";
+import { openWorking } from "./working-of.ts";
+
+/** What goes first: every link from the cover's edge to the ground, weakest first. */
+export function First() {
+  const known = chain.value?.chain;
+  return (
+    <section aria-labelledby="first-title">
+      <h2 id="first-title">What goes first</h2>
+      {chainIsNew.value ? null : (
+        <p role="status" class="about">
+          The load path is being worked out{known ? "; below is that of before the change" : ""}.
+        </p>
+      )}
+      {known ? <Links chain={known} old={!chainIsNew.value} /> : null}
+    </section>
+  );
+}
+
+function Links({ chain: known, old }: { readonly chain: ChainReview; readonly old: boolean }) {
+  const first = firstToGo(known);
+  return (
+    <div class={old ? "old" : ""}>
+      <p class="headline">{showWords(known.answer, system.value)}</p>
+      <ol class="links">
+        {known.links.map((link, place) => (
+          <Link key={link.id} link={link} place={place} first={link.id === first} />
+        ))}
+      </ol>
+      {known.notChecked.length > 0 ? (
+        <p>
+          <b>{known.notChecked.length} parts of the load path are not checked</b>, because nothing
+          is entered for them: they may go before any of these.
+        </p>
+      ) : null}
+      <PaperFold title="The whole load path" paper={{ name: "chain-sheet" }} />
+    </div>
+  );
+}
+
+function Link({
+  link: { words, worst },
+  place,
+  first,
+}: {
+  readonly link: LinkSummary;
+  readonly place: number;
+  readonly first: boolean;
+}) {
+  const { check, state } = worst;
+  const combination = answer.value?.review.combination ?? "ASD";
+  return (
+    <li>
+      <b>{words}</b>
+      {first ? <span class="tag"> {"\u25c0"} first to go</span> : null}{" "}
+      <button
+        type="button"
+        class="number"
+        aria-label={`${words}. Show the working`}
+        onClick={() => openWorking("links", words, `S${place + 1}`)}
+      >
+        {showWords([{ value: check.workingGust, measure: "speed", atMost: true }], system.value)}
+      </button>
+      <small>
+        {check.part}; {check.place}; {state}, wind {windFrom(check.governs.direction)}; ratio{" "}
+        {ratioWords(check.ratio[combination])}
+      </small>
+    </li>
+  );
+}

@@ -1,0 +1,55 @@
+import { answer } from "../work/work.ts";
+import { Gust } from "./gust.tsx";
+import { statesHeld } from "./standing.tsx";
+import { TableBox } from "./table-box.tsx";
+import { workingOfCheck } from "./working-of.ts";
+
+/** Every state the house can be left in. */
+export function States() {
+  const combination = answer.value?.review.combination ?? "ASD";
+  const { held } = statesHeld();
+  return (
+    <TableBox label="Every state it can be left in">
+      <caption>Every state it can be left in, as it is held now</caption>
+      <thead>
+        <tr>
+          <th scope="col">State</th>
+          <th scope="col">Holds?</th>
+          <th scope="col">First to give way</th>
+          <th scope="col">Gust</th>
+          <th scope="col">Ratio ({combination})</th>
+        </tr>
+      </thead>
+      <tbody>
+        {held.map((state) => (
+          <tr key={state.id}>
+            <th scope="row">
+              {state.words}
+              {state.now ? <span class="tag"> {"\u25b6"} now</span> : null}
+            </th>
+            <td>{state.holds ? "\u2713 holds" : <b>{"\u2717"} no</b>}</td>
+            <td>{state.first.words}</td>
+            <td class="n">
+              <Gust
+                speed={state.first.workingGust}
+                of={workingOfCheck(state.first)}
+                about={state.words}
+              />
+            </td>
+            <td class="n">{ratioWords(state.first.ratio[combination])}</td>
+          </tr>
+        ))}
+      </tbody>
+    </TableBox>
+  );
+}
+
+/** A ratio of demand to resistance, as the command line prints it. */
+export const ratioWords = (ratio: number): string =>
+  Number.isFinite(ratio) ? (ratio >= 100 ? ">100" : ratioFigures(ratio)) : "no hold";
+
+const ratioFigures = (ratio: number): string => {
+  if (ratio === 0) return "0";
+  const size = Math.floor(Math.log10(Math.abs(ratio)));
+  return ratio.toFixed(Math.max(0, 2 - size));
+};

@@ -1,0 +1,3 @@
+/// <reference types="vite/client" />
+
+declare const __VERSION__: string;

@@ -1,0 +1,3 @@
+export { chainStyle } from "./style/chain.ts";
+export { holdStyle } from "./style/hold.ts";
+export { screenStyle } from "./style/screen.ts";
