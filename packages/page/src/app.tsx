@@ -9,7 +9,18 @@ import { lowest, statesHeld } from "./show/standing.tsx";
 import { WorkingDialog } from "./show/working-dialog.tsx";
 import { canRedo, canUndo } from "./work/history.ts";
 import { chooseUnits, redo, undo } from "./work/steps.ts";
-import { answer, fault, isOld, notice, questions, system, texts } from "./work/work.ts";
+import {
+  answer,
+  chain,
+  fault,
+  holding,
+  isOld,
+  notice,
+  questions,
+  reading,
+  system,
+  texts,
+} from "./work/work.ts";
 
 const views = [
   ["house", "House"],
@@ -56,7 +67,12 @@ export function App() {
           loaded anew. Your work is kept.
         </p>
       ) : null}
-      <main class={begun ? `view-${view}` : "view-start"}>
+      <main
+        class={begun ? `view-${view}` : "view-start"}
+        data-turn={reading.value?.turn}
+        data-held={holding.value?.turn}
+        data-linked={chain.value?.turn}
+      >
         {begun ? <Views view={view} /> : <StartView />}
       </main>
       {begun ? (

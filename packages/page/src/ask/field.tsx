@@ -51,7 +51,10 @@ export function Field({ question, file, path }: Place & { readonly question: Que
     set: (to) => change({ file, path, value: to }),
   };
   return (
-    <div class={`field${missing ? " missing" : wrong.length > 0 ? " wrong" : ""}`}>
+    <div
+      data-key={`${file} ${key}`}
+      class={`field${missing ? " missing" : wrong.length > 0 ? " wrong" : ""}`}
+    >
       <label for={id}>
         {questionFor(key)}
         {!question.optional && value === undefined ? <span class="needed"> needed</span> : null}

@@ -78,6 +78,7 @@ export function Folded({
   wrong = 0,
   start = false,
   kind = "more",
+  name,
   children,
 }: {
   readonly title: string;
@@ -85,11 +86,17 @@ export function Folded({
   readonly wrong?: number;
   readonly start?: boolean;
   readonly kind?: string;
+  readonly name?: string;
   readonly children: () => preact.ComponentChildren;
 }) {
   const [open, setOpen] = useState(start || wrong > 0);
   return (
-    <details class={kind} open={open} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+    <details
+      class={kind}
+      data-key={name}
+      open={open}
+      onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
+    >
       <summary>
         <b>{title}</b>
         {says ? <span class="glance"> {says}</span> : null}

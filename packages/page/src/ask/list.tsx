@@ -23,6 +23,7 @@ export function ListField({ question, file, path }: Place & { readonly question:
       says={entries.length === 0 ? "none" : glance(entries)}
       wrong={complaintsUnder(file, key).length}
       kind="group"
+      name={`${file} ${key}`}
     >
       {() => (
         <>
@@ -69,7 +70,13 @@ function Entry({
 }) {
   const wrong = complaintsUnder(file, keyOf(path)).length;
   return (
-    <Folded title={fresh ? "A new one" : name} wrong={wrong} start={fresh} kind="entry">
+    <Folded
+      title={fresh ? "A new one" : name}
+      wrong={wrong}
+      start={fresh}
+      kind="entry"
+      name={`${file} ${keyOf(path)}`}
+    >
       {() => (
         <>
           {question.kind === "group" ? (

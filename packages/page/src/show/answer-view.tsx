@@ -1,6 +1,7 @@
 import { answer, complaints, isOld } from "../work/work.ts";
 import { Cautions } from "./cautions.tsx";
 import { First } from "./first.tsx";
+import { Governing } from "./governing.tsx";
 import { Hold } from "./hold.tsx";
 import { Lighter } from "./lighter.tsx";
 import { Move } from "./move.tsx";
@@ -48,6 +49,7 @@ export function AnswerView() {
         <Standing />
         <States />
         <Sides />
+        <Governing />
         <First />
         <Hold />
         <Storm />

@@ -1,3 +1,4 @@
+import { plain } from "@hoopstay/core";
 import { answer } from "../work/work.ts";
 import { Gust } from "./gust.tsx";
 import { statesHeld } from "./standing.tsx";
@@ -44,12 +45,6 @@ export function States() {
   );
 }
 
-/** A ratio of demand to resistance, as the command line prints it. */
+/** A ratio of demand to resistance, to the figures the command line prints. */
 export const ratioWords = (ratio: number): string =>
-  Number.isFinite(ratio) ? (ratio >= 100 ? ">100" : ratioFigures(ratio)) : "no hold";
-
-const ratioFigures = (ratio: number): string => {
-  if (ratio === 0) return "0";
-  const size = Math.floor(Math.log10(Math.abs(ratio)));
-  return ratio.toFixed(Math.max(0, 2 - size));
-};
+  Number.isFinite(ratio) ? (ratio >= 100 ? ">100" : plain(ratio, 3)) : "no hold";
