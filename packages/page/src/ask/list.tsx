@@ -15,8 +15,9 @@ export function ListField({ question, file, path }: Place & { readonly question:
   const key = keyOf(path);
   const value = valueAt(file, path);
   const entries: readonly Value[] = Array.isArray(value) ? value : [];
-  const [begun, setBegun] = useState(false);
-  const shown = begun ? [...entries, undefined] : entries;
+  // A new entry stands at its place before anything of it is told, and stays open when it is.
+  const [begun, setBegun] = useState<number | null>(null);
+  const shown = begun === entries.length ? [...entries, undefined] : entries;
   return (
     <Folded
       title={questionFor(key)}
@@ -30,7 +31,7 @@ export function ListField({ question, file, path }: Place & { readonly question:
           {question.about ? <p class="about">{question.about}</p> : null}
           {shown.map((entry, place) => (
             <Entry
-              key={`${place} of ${entries.length}`}
+              key={place}
               question={question.item}
               file={file}
               path={[...path, place]}
@@ -39,12 +40,17 @@ export function ListField({ question, file, path }: Place & { readonly question:
               more={() => change({ file, path: [...path, entries.length], value: entry })}
               out={() =>
                 entry === undefined
-                  ? setBegun(false)
+                  ? setBegun(null)
                   : change({ file, path: [...path, place], value: undefined })
               }
             />
           ))}
-          <button type="button" class="add" onClick={() => setBegun(true)} disabled={begun}>
+          <button
+            type="button"
+            class="add"
+            onClick={() => setBegun(entries.length)}
+            disabled={begun === entries.length}
+          >
             + One more
           </button>
         </>

@@ -123,7 +123,6 @@ const rare = [
   /^measured_weight\.(high|at)$/,
   /^anchor_kinds\.\d+\.(stabiliser|known_scatter|direct|set|tie_setback)$/,
   /^wind\.risk_category$/,
-  /\.(at|weld|bolts)\.[a-z_]+$/,
 ];
 
 const matches = (pattern: string, key: string): boolean => {
