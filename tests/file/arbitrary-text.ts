@@ -2,7 +2,7 @@ import fc from "fast-check";
 import type { Plain } from "./plain.ts";
 
 /** Text that YAML would read as something else, or that ends what it stands in. */
-export const hostile = [
+const hostile = [
   ..."yes|no|on|null|~|true|False|1e3|0x1F|0o7|1_000|.inf|-.INF|.nan|-0|12|1.50|2026-11-19".split(
     "|",
   ),
