@@ -5,13 +5,15 @@ import { extentOf, type SourceEntry } from "./source-entry.ts";
 import { deletion, insertion, type Splice } from "./splice.ts";
 import type { Style } from "./style.ts";
 import type { Value } from "./value.ts";
-import { valueText } from "./write-value.ts";
+import { type Quote, valueText } from "./write-value.ts";
 
-const quoteOf = (node: Node | undefined) => {
-  if (!isScalar(node)) return undefined;
+/** The quotes of a text that does not need them: the owner's choice, and kept. */
+function chosenQuote(node: Node | undefined, style: Style): Quote | undefined {
+  if (!isScalar(node) || typeof node.value !== "string") return undefined;
+  if (valueText(node.value, style) !== node.value) return undefined;
   if (node.type === "QUOTE_DOUBLE") return "double";
   return node.type === "QUOTE_SINGLE" ? "single" : undefined;
-};
+}
 
 /** The value of an entry replaced; comments beside it stay. */
 export function replaceEntry(
@@ -22,7 +24,7 @@ export function replaceEntry(
   style: Style,
 ): Splice[] {
   const ofMap = isMap(within.at(-1));
-  const written = valueText(value, style, quoteOf(node));
+  const written = valueText(value, style, chosenQuote(node, style));
   const { headEnd, hasColon, value: token } = entry;
   const extent = extentOf(token);
   if (!token || !extent) {

@@ -12,7 +12,3 @@ export function samePlain(one: unknown, other: unknown): boolean {
     keys.every((key) => Object.hasOwn(other, key) && samePlain(one[key], other[key]))
   );
 }
-
-/** Whether a file holds nothing: no text, an empty map or an empty list. */
-export const holdsNothing = (whole: unknown): boolean =>
-  whole === undefined || whole === null || (typeof whole === "object" && sizeOf(whole) === 0);

@@ -1,4 +1,5 @@
-import { changeText, plainOf } from "./change-text.ts";
+import { changeText } from "./change-text.ts";
+import { sourceOf } from "./holds.ts";
 import { goingWith, plainWithout } from "./plain-change.ts";
 import { type Path, valueAt } from "./value.ts";
 
@@ -10,8 +11,14 @@ import { type Path, valueAt } from "./value.ts";
  */
 export function without(text: string, path: Path): string {
   if (path.length === 0) throw new RangeError("a path names at least one key");
-  const whole = plainOf(text);
+  const { document, value: whole } = sourceOf(text);
   if (valueAt(whole, path) === undefined) return text;
   const going = goingWith(whole, path);
-  return changeText(text, { path: going, expected: plainWithout(whole, going), goes: true });
+  return changeText({
+    text,
+    document,
+    path: going,
+    expected: plainWithout(whole, going),
+    goes: true,
+  });
 }

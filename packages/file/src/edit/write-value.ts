@@ -1,9 +1,9 @@
-import { parseDocument, stringify } from "yaml";
-import { samePlain } from "./same-plain.ts";
+import { stringify } from "yaml";
+import { holds } from "./holds.ts";
 import type { Style } from "./style.ts";
 import { isMapValue, type Value } from "./value.ts";
 
-type Quote = "single" | "double";
+export type Quote = "single" | "double";
 
 /** Signs that do not show, and halves of signs: never written as they are. */
 const hidden = /[\p{Cc}\p{Cs}\u2028\u2029\ufeff]/u;
@@ -14,17 +14,11 @@ const doubleQuoted = (text: string): string =>
     (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, "0")}`,
   );
 
-/** Whether a source is read as this value; what YAML needs quoted, it tells so itself. */
-function reads(source: string, value: unknown): boolean {
-  const document = parseDocument(source, { logLevel: "silent", prettyErrors: false });
-  const clean = document.errors.length + document.warnings.length === 0;
-  return clean && samePlain(document.toJS(), value);
-}
-
+/** What YAML needs quoted, it tells itself: a text is written bare and read again. */
 const readsAsText = (source: string, text: string, { flow }: Style): boolean =>
   flow
-    ? reads(`{ k: ${source}, l: [${source}] }`, { k: text, l: [text] })
-    : reads(`k: ${source}`, { k: text });
+    ? holds(`{ k: ${source}, l: [${source}] }`, { k: text, l: [text] })
+    : holds(`k: ${source}`, { k: text });
 
 function textOf(text: string, style: Style, quote?: Quote): string {
   if (style.json || quote === "double" || hidden.test(text)) return doubleQuoted(text);
@@ -34,11 +28,11 @@ function textOf(text: string, style: Style, quote?: Quote): string {
 
 /** A key as it has to be written. */
 export function keyText(key: string, { flow, json }: Style): string {
-  if (json || hidden.test(key)) return doubleQuoted(key);
-  return reads(flow ? `{ ${key}: 1 }` : `${key}: 1`, { [key]: 1 }) ? key : doubleQuoted(key);
+  if (json || key === "" || hidden.test(key)) return doubleQuoted(key);
+  return holds(flow ? `{ ${key}: 1 }` : `${key}: 1`, { [key]: 1 }) ? key : doubleQuoted(key);
 }
 
-/** A value on one line; maps in braces, lists in brackets. Text keeps the quotes it had. */
+/** A value on one line; maps in braces, lists in brackets. Text may keep the quotes it had. */
 export function valueText(value: Value, style: Style, quote?: Quote): string {
   if (typeof value === "string") return textOf(value, style, quote);
   if (typeof value !== "object") return stringify(value).trimEnd();
