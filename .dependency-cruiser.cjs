@@ -8,7 +8,7 @@ const layers = {
   strength: [["core", "section"]],
   stability: [["core"], "yalps"],
   house: [["core", "load", "section", "ground", "frame", "strength", "stability"], "zod"],
-  report: [["core"], "d3-[a-z]+"],
+  report: [["core"], "d3-array"],
   cli: [["house", "report", "core"], "commander|yaml"],
   page: [["house", "report", "core"]],
 };
