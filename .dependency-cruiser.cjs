@@ -8,10 +8,10 @@ const layers = {
   strength: [["core", "section"]],
   stability: [["core"], "yalps"],
   house: [["core", "load", "section", "ground", "frame", "strength", "stability"], "zod"],
-  report: [["core"], "temml|d3-[a-z]+"],
+  report: [["core"], "d3-array"],
   file: [["core", "house"], "yaml"],
   cli: [["file", "house", "report", "core"], "commander"],
-  page: [["file", "house", "report", "core"]],
+  page: [["file", "house", "report", "core"], "preact|@preact/signals|@noble/hashes|vite"],
 };
 
 const rules = Object.entries(layers).flatMap(([name, [packages, libraries]]) => {

@@ -64,6 +64,12 @@ export function formula<const Names extends readonly (readonly [string, string, 
 }
 
 /**
+ * More figures than any source prints. A value that was found by a solver may differ in its last
+ * bits from one machine to the next; what is printed of it must not.
+ */
+const printedFigures = 10;
+
+/**
  * A constant of a standard or of judgement, with the place it comes from.
  *
  * @example constant("gust-factor", "G", "gust-effect factor", 0.85, "ratio", citation)
@@ -82,7 +88,7 @@ export function constant(
     name,
     measure,
     arguments: [],
-    expression: String(value),
+    expression: String(Number(value.toPrecision(printedFigures))),
     citation,
     evaluate: () => value,
     value,

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { nearest } from "../read/nearest.ts";
 import { houseSchema } from "../schema/house-schema.ts";
 
@@ -6,16 +6,17 @@ import { houseSchema } from "../schema/house-schema.ts";
 const notOfTheHouse = ["$schema", "house", "variants", "prices", "search"];
 
 const bare = (schema: unknown): unknown =>
-  schema instanceof z.ZodOptional ? bare(schema.unwrap()) : schema;
+  schema instanceof z.ZodMiniOptional ? bare(schema.def.innerType) : schema;
 
 const keysOf = (schema: unknown, depth: number): string[] =>
-  schema instanceof z.ZodObject
+  schema instanceof z.ZodMiniObject
     ? Object.keys(schema.shape).filter((key) => depth > 0 || !notOfTheHouse.includes(key))
     : [];
 
 const childOf = (schema: unknown, key: string): unknown => {
-  if (schema instanceof z.ZodArray) return /^\d{1,3}$/.test(key) ? bare(schema.element) : undefined;
-  return schema instanceof z.ZodObject && Object.hasOwn(schema.shape, key)
+  if (schema instanceof z.ZodMiniArray)
+    return /^\d{1,3}$/.test(key) ? bare(schema.def.element) : undefined;
+  return schema instanceof z.ZodMiniObject && Object.hasOwn(schema.shape, key)
     ? bare(schema.shape[key])
     : undefined;
 };
@@ -27,7 +28,7 @@ export type SchemaPath =
 
 /** Every path down to its last key, entries of lists as 0. */
 function allPaths(schema: unknown, before: readonly string[]): string[] {
-  if (schema instanceof z.ZodArray) return allPaths(bare(schema.element), [...before, "0"]);
+  if (schema instanceof z.ZodMiniArray) return allPaths(bare(schema.def.element), [...before, "0"]);
   return keysOf(schema, before.length).flatMap((key) => {
     const here = [...before, key];
     return [here.join("."), ...allPaths(childOf(schema, key), here)];
@@ -59,7 +60,7 @@ export function schemaPath(given: string): SchemaPath {
     const known = keysOf(schema, depth);
     const start = path.slice(0, depth);
     const near = nearest(key, known);
-    const list = schema instanceof z.ZodArray ? "the number of an entry, from 0" : undefined;
+    const list = schema instanceof z.ZodMiniArray ? "the number of an entry, from 0" : undefined;
     const expected = list ?? (known.length > 0 ? `one of: ${known.join(", ")}` : "no key below it");
     return {
       ok: false,

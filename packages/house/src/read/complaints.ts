@@ -1,6 +1,7 @@
 import { type Complaint, type Dimension, type RefusalCode, readQuantity } from "@hoopstay/core";
-import type * as z from "zod";
-import { type FieldComplaint, keysMark, quantityMark } from "../schema/field.ts";
+import type * as z from "zod/mini";
+import { keysMark } from "../schema/field.ts";
+import { type FieldComplaint, quantityMark } from "../schema/quantity.ts";
 import { nearest } from "./nearest.ts";
 
 export type Path = readonly PropertyKey[];

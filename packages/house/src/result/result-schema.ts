@@ -1,25 +1,22 @@
-import * as z from "zod";
+import * as z from "zod/mini";
+import { described } from "../schema/described.ts";
 
 /** What `--json` prints: every case and every check, in SI. Made only where it is asked for. */
 export function resultSchema() {
-  const speed = z
-    .number()
-    .nullable()
-    .meta({ description: "m/s; null where this check sets no limit" });
-  const ratio = z
-    .number()
-    .nullable()
-    .meta({ description: "demand over resistance; null where nothing resists: beyond all bounds" });
+  const nullable = (about: string) => described(z.nullable(z.number()), about);
+  const number = (about: string) => described(z.number(), about);
+  const speed = nullable("m/s; null where this check sets no limit");
+  const ratio = nullable("demand over resistance; null where nothing resists: beyond all bounds");
 
   const check = z.strictObject({
     check: z.enum(["lift", "tip-right", "tip-left", "tip-front", "tip-back", "slide"]),
     weight: z.enum(["low", "high"]),
-    without_arch: z.boolean().meta({ description: "sliding: walls and ends only" }),
-    demand: z.number().meta({ description: "N, or N m about the base line" }),
-    resistance: z.number().meta({ description: "N, or N m about the base line" }),
+    without_arch: described(z.boolean(), "sliding: walls and ends only"),
+    demand: number("N, or N m about the base line"),
+    resistance: number("N, or N m about the base line"),
     ratio,
     code_speed: speed,
-    working_gust: speed.meta({ description: "m/s, ASD only; null for LRFD and where no limit" }),
+    working_gust: nullable("m/s, ASD only; null for LRFD and where no limit"),
   });
 
   const held = z.strictObject({
@@ -42,25 +39,21 @@ export function resultSchema() {
     id: z.string(),
     load_case: z.int(),
     direction: z.string(),
-    reading: z.enum(["arc", "span"]).nullable(),
+    reading: z.nullable(z.enum(["arc", "span"])),
     coefficient_set: z.string(),
     vertical: z.enum(["across", "along"]),
     inside_coefficient: z.number(),
     twist: z.int(),
-    components: components.meta({ description: "N and N m at the map speed, z up, right-handed" }),
-    held: z
-      .array(held)
-      .meta({ description: "empty for cases 2 and 4: no single check feels torsion" }),
-    together: z
-      .strictObject({
+    components: described(components, "N and N m at the map speed, z up, right-handed"),
+    held: described(z.array(held), "empty for cases 2 and 4: no single check feels torsion"),
+    together: described(
+      z.strictObject({
         hold: z.enum(["bare", "fitted"]),
         combination: z.enum(["ASD", "LRFD"]),
-        factor: z.number().nullable(),
-      })
-      .meta({
-        description:
-          "all tethers, ground pushes and friction at once, as held and in the chosen combination: largest share of this wind in balance; null: no limit",
+        factor: z.nullable(z.number()),
       }),
+      "all tethers, ground pushes and friction at once, as held and in the chosen combination: largest share of this wind in balance; null: no limit",
+    ),
   });
 
   const heldWeight = z.strictObject({
@@ -81,7 +74,7 @@ export function resultSchema() {
     holds: z.boolean(),
     combination: z.enum(["ASD", "LRFD"]),
     map_speed: z.number(),
-    pressure: z.number().meta({ description: "K_d q_h at the map speed, Pa" }),
+    pressure: number("K_d q_h at the map speed, Pa"),
     factors: z.strictObject({ kz: z.number(), kzt: z.number(), kd: z.number(), ke: z.number() }),
     weights: z.array(heldWeight),
     take_off: z.array(
@@ -97,14 +90,14 @@ export function resultSchema() {
     anchors: z.array(
       z.strictObject({
         name: z.string(),
-        kind: z.string().nullable(),
+        kind: z.nullable(z.string()),
         x: z.number(),
         y: z.number(),
         toward: z.array(z.number()),
-        allowable: z.number().meta({ description: "N along the tether; 0 where nothing rates it" }),
+        allowable: number("N along the tether; 0 where nothing rates it"),
         basis: z.string(),
-        governs: z.string().nullable(),
-        reason: z.string().nullable(),
+        governs: z.nullable(z.string()),
+        reason: z.nullable(z.string()),
       }),
     ),
     states: z.array(
@@ -119,23 +112,21 @@ export function resultSchema() {
             hold: z.enum(["bare", "fitted"]),
             combination: z.enum(["ASD", "LRFD"]),
             checks: z.array(
-              check.extend({
+              z.extend(check, {
                 case: z.string(),
-                limit_case: z.string().meta({ description: "case of the lowest limit" }),
+                limit_case: described(z.string(), "case of the lowest limit"),
               }),
             ),
-            together: z
-              .strictObject({
-                factor: z.number().nullable(),
+            together: described(
+              z.strictObject({
+                factor: z.nullable(z.number()),
                 code_speed: speed,
                 working_gust: speed,
                 weight: z.enum(["low", "high"]),
                 case: z.string(),
-              })
-              .meta({
-                description:
-                  "all tethers, ground pushes and friction at once, cases 1 to 4: largest share of the design wind in balance; null: no limit",
               }),
+              "all tethers, ground pushes and friction at once, cases 1 to 4: largest share of the design wind in balance; null: no limit",
+            ),
             least_load: z.array(
               z.strictObject({
                 check: z.string(),
@@ -152,9 +143,10 @@ export function resultSchema() {
     load_sets: z.array(
       z.strictObject({
         id: z.string(),
-        weights: z.array(heldWeight).meta({
-          description: "what is left of the low weight where a wall or the film is missing",
-        }),
+        weights: described(
+          z.array(heldWeight),
+          "what is left of the low weight where a wall or the film is missing",
+        ),
         cases: z.array(windCase),
       }),
     ),

@@ -1,5 +1,5 @@
-import * as z from "zod";
-import { count, keys, place, quantity, yes } from "./field.ts";
+import { choice, count, keys, optional, place, yes } from "./field.ts";
+import { quantity } from "./quantity.ts";
 import { tubeSchema } from "./tube.ts";
 
 const length = (about: string) => quantity("length", about);
@@ -20,44 +20,40 @@ export const boltGrades = [
 export const footBolts = keys({
   count: count("bolts in each foot"),
   diameter: length("diameter"),
-  grade: z.enum(boltGrades).meta({ description: "strength class on the bolt's head" }).optional(),
-  threads: z
-    .enum(["in the plane", "clear"])
-    .meta({ description: "whether the thread lies where hoop and stub meet" })
-    .optional(),
-  axis: z
-    .enum(["along", "across"])
-    .meta({ description: "way the bolt runs: along the house, or across it" })
-    .optional(),
-  first: length("lowest bolt, from the rail's top face up").optional(),
-  spacing: length("bolt to bolt").optional(),
-  edge: length("end of the tube to the middle of the nearest bolt").optional(),
-  washers: yes("washers under head and nut").optional(),
+  grade: optional(choice(boltGrades, "strength class on the bolt's head")),
+  threads: optional(
+    choice(["in the plane", "clear"], "whether the thread lies where hoop and stub meet"),
+  ),
+  axis: optional(choice(["along", "across"], "way the bolt runs: along the house, or across it")),
+  first: optional(length("lowest bolt, from the rail's top face up")),
+  spacing: optional(length("bolt to bolt")),
+  edge: optional(length("end of the tube to the middle of the nearest bolt")),
+  washers: optional(yes("washers under head and nut")),
 });
 
 export const weld = keys({
   leg: length("leg of the fillet weld"),
-  electrode: quantity("pressure", "strength of the weld metal").optional(),
+  electrode: optional(quantity("pressure", "strength of the weld metal")),
 });
 
 /** What is known of a plate's steel. */
 export const plateSteel = {
-  grade: z.enum(["A36"]).meta({ description: "steel of the plates" }).optional(),
-  yield: quantity("pressure", "yield strength by the mill certificate").optional(),
-  tensile: quantity("pressure", "tensile strength by the mill certificate").optional(),
+  grade: optional(choice(["A36"], "steel of the plates")),
+  yield: optional(quantity("pressure", "yield strength by the mill certificate")),
+  tensile: optional(quantity("pressure", "tensile strength by the mill certificate")),
 };
 
 /** A place where two lengths of hoop tube are joined. */
 export const hoopJoint = keys({
-  how: z.enum(["swaged", "coupled"]).meta({ description: "one end drawn in, or a sleeve" }),
+  how: choice(["swaged", "coupled"], "one end drawn in, or a sleeve"),
   along: length("along the tube, from the left foot"),
-  tube: tubeSchema.optional(),
+  tube: optional(tubeSchema),
 });
 
 /** A bar by its two ends on the right-hand side; the left-hand one is its mirror image. */
 export const barEnds = {
-  from: place("its lower or outer end").optional(),
-  to: place("its upper or inner end").optional(),
+  from: optional(place("its lower or outer end")),
+  to: optional(place("its upper or inner end")),
 };
 
 export const clamps = keys({
@@ -65,22 +61,21 @@ export const clamps = keys({
 });
 
 export const boardFixing = {
-  fixing: keys({ allowable: force("allowable pull of the fixing to each hoop") }).optional(),
+  fixing: optional(keys({ allowable: force("allowable pull of the fixing to each hoop") })),
 };
 
 export const lockChannel = keys({
-  allowable: quantity("force-per-length", "allowable pull of film out of the channel").optional(),
-  screw_spacing: length("screw to screw").optional(),
-  screw_allowable: force("allowable pull of one screw").optional(),
+  allowable: optional(quantity("force-per-length", "allowable pull of film out of the channel")),
+  screw_spacing: optional(length("screw to screw")),
+  screw_allowable: optional(force("allowable pull of one screw")),
 });
 
 export const studs = keys({
   thickness: length("dressed thickness"),
   width: length("dressed width, in line with the wind"),
   spacing: length("stud to stud"),
-  wood: z
-    .enum(["spruce-pine-fir", "southern-pine", "douglas-fir-larch", "hem-fir"])
-    .meta({ description: "kind of wood" })
-    .optional(),
-  fixing: keys({ allowable: force("allowable pull of a stud's fixing at one end") }).optional(),
+  wood: optional(
+    choice(["spruce-pine-fir", "southern-pine", "douglas-fir-larch", "hem-fir"], "kind of wood"),
+  ),
+  fixing: optional(keys({ allowable: force("allowable pull of a stud's fixing at one end") })),
 });

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { resultSchema } from "../result/result-schema.ts";
 import { houseSchema } from "./house-schema.ts";
 import { siteSchema } from "./site-schema.ts";

@@ -1,32 +1,29 @@
-import * as z from "zod";
-import { keys, quantity, words } from "./field.ts";
+import * as z from "zod/mini";
+import { described } from "./described.ts";
+import { keys, list, optional, text, words } from "./field.ts";
+import { quantity } from "./quantity.ts";
 import { tubeSchema } from "./tube.ts";
 
 const price = (about: string) =>
-  z
-    .number({ error: () => "a number without a unit, such as 46.50" })
-    .positive()
-    .max(1e6)
-    .meta({ description: about });
+  described(
+    z
+      .number({ error: () => "a number without a unit, such as 46.50" })
+      .check(z.positive(), z.maximum(1e6)),
+    about,
+  );
 
 const stick = keys(
   {
-    tube: tubeSchema.optional(),
-    for: z
-      .string()
-      .meta({ description: "in place of tube: a key of this file where it stands, as hoops.tube" })
-      .optional(),
+    tube: optional(tubeSchema),
+    for: optional(text("in place of tube: a key of this file where it stands, as hoops.tube")),
     length: quantity("length", "length of a stick as it is sold"),
-    price: price("of one stick").optional(),
+    price: optional(price("of one stick")),
   },
   "a tube as it is sold",
 );
 
 const anchorPrice = keys({
-  kind: z
-    .string()
-    .meta({ description: "id of its kind in anchor_kinds; left out: those whose pull is entered" })
-    .optional(),
+  kind: optional(text("id of its kind in anchor_kinds; left out: those whose pull is entered")),
   price: price("of one, with what belongs to it"),
 });
 
@@ -34,9 +31,9 @@ const anchorPrice = keys({
 export const pricesSchema = keys(
   {
     currency: words("the money all prices are in"),
-    saw_cut: quantity("length", "width of a saw cut", "not-negative").optional(),
-    stock: z.array(stick).min(1).max(200).optional(),
-    anchors: z.array(anchorPrice).min(1).max(50).optional(),
+    saw_cut: optional(quantity("length", "width of a saw cut", "not-negative")),
+    stock: optional(list(stick, { least: 1, most: 200 })),
+    anchors: optional(list(anchorPrice, { least: 1, most: 50 })),
   },
   "prices, and the lengths that tube is sold in: compare and search use them",
 );

@@ -1,6 +1,6 @@
 import type { Question } from "@hoopstay/core";
-import * as z from "zod";
-import { quantityKinds } from "./field.ts";
+import * as z from "zod/mini";
+import { quantityKinds } from "./quantity.ts";
 
 type Schema = z.core.$ZodType;
 type Definition = z.core.$ZodTypes["_zod"]["def"];
@@ -50,7 +50,7 @@ function kindOf(schema: Schema, definition: Definition): object {
     case "enum":
       return { kind: "choice", options: Object.values(definition.entries).map(String) };
     case "number":
-      return { kind: "count", ...boundsOf(schema) };
+      return { kind: "count", ...boundsOf(definition) };
     case "string":
       return { kind: "words", examples: z.globalRegistry.get(schema)?.examples ?? [] };
     case "pipe":
@@ -61,7 +61,14 @@ function kindOf(schema: Schema, definition: Definition): object {
   }
 }
 
-function boundsOf(schema: Schema): { least: number; most: number } {
-  const { minimum, maximum } = schema._zod.bag as { minimum?: number; maximum?: number };
-  return { least: minimum ?? 0, most: maximum ?? 1000 };
+/** Bounds of a whole number, both of them allowed. */
+function boundsOf({ checks = [] }: Pick<z.core.$ZodNumberDef, "checks">): {
+  readonly least: number;
+  readonly most: number;
+} {
+  const bound = (check: string): number | undefined =>
+    checks
+      .map(({ _zod }) => _zod.def as { readonly check: string; readonly value?: number })
+      .find((one) => one.check === check)?.value;
+  return { least: bound("greater_than") ?? 0, most: bound("less_than") ?? 1000 };
 }

@@ -1,6 +1,7 @@
 import { type GaugeTable, gaugeTableNames } from "@hoopstay/section";
-import * as z from "zod";
-import { keys, quantity, yes } from "./field.ts";
+import type * as z from "zod/mini";
+import { choice, count, keys, optional, text, yes } from "./field.ts";
+import { quantity } from "./quantity.ts";
 
 export const tubeStandards = {
   A500: "AISC",
@@ -28,12 +29,11 @@ export const tubeGrades = [
 ] as const;
 
 const wall = {
-  wall: quantity("length", "nominal wall thickness").optional(),
-  gauge: z.int().min(3).max(24).meta({ description: "gauge, only with gauge_table" }).optional(),
-  gauge_table: z
-    .enum(gaugeTableNames as [GaugeTable, ...GaugeTable[]])
-    .meta({ description: "the table the gauge is from" })
-    .optional(),
+  wall: optional(quantity("length", "nominal wall thickness")),
+  gauge: optional(count("gauge, only with gauge_table", 3, 24)),
+  gauge_table: optional(
+    choice(gaugeTableNames as [GaugeTable, ...GaugeTable[]], "the table the gauge is from"),
+  ),
 };
 
 /**
@@ -42,25 +42,21 @@ const wall = {
  */
 export const tubeSchema = keys(
   {
-    size: z
-      .string()
-      .meta({ description: "catalogue size", examples: ["HSS4X3X3/16", "NPS 2 sch 40"] })
-      .optional(),
-    outside: quantity("length", "outside diameter of a round tube").optional(),
-    depth: quantity("length", "outside depth of a rectangular tube, upright").optional(),
-    width: quantity("length", "outside width of a rectangular tube, lying").optional(),
+    size: optional(text("catalogue size", ["HSS4X3X3/16", "NPS 2 sch 40"])),
+    outside: optional(quantity("length", "outside diameter of a round tube")),
+    depth: optional(quantity("length", "outside depth of a rectangular tube, upright")),
+    width: optional(quantity("length", "outside width of a rectangular tube, lying")),
     ...wall,
-    standard: z
-      .enum(Object.keys(tubeStandards) as [keyof typeof tubeStandards])
-      .meta({ description: "the standard the tube was made to" })
-      .optional(),
-    galvanized: yes("hot-dip galvanized inside and out").optional(),
-    grade: z
-      .enum(tubeGrades)
-      .meta({ description: "grade of the steel within its standard" })
-      .optional(),
-    yield: quantity("pressure", "yield strength by the mill certificate").optional(),
-    tensile: quantity("pressure", "tensile strength by the mill certificate").optional(),
+    standard: optional(
+      choice(
+        Object.keys(tubeStandards) as [keyof typeof tubeStandards],
+        "the standard the tube was made to",
+      ),
+    ),
+    galvanized: optional(yes("hot-dip galvanized inside and out")),
+    grade: optional(choice(tubeGrades, "grade of the steel within its standard")),
+    yield: optional(quantity("pressure", "yield strength by the mill certificate")),
+    tensile: optional(quantity("pressure", "tensile strength by the mill certificate")),
   },
   "a catalogue size, or outside (round) or depth and width (rectangular) with wall or gauge",
 );

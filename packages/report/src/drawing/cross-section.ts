@@ -5,7 +5,7 @@ import {
   show,
   type ZonePressure,
 } from "@hoopstay/core";
-import { scaleLinear } from "d3-scale";
+import { straight } from "./axis.ts";
 import { across, upright } from "./dimension.ts";
 import { along, lengthOf } from "./path.ts";
 import { arrow, figure, label, line, polyline, px, type Spot } from "./svg.ts";
@@ -32,7 +32,7 @@ export function crossSection(drawings: Drawings, system: System): string {
     return `<rect class="r" x="${px(corner.x)}" y="${px(corner.y)}" ${size}/>`;
   });
   const largest = Math.max(...pressures.zones.map(({ pressure }) => Math.abs(pressure)), 1e-9);
-  const reach = scaleLinear([0, largest], [10, 44]);
+  const reach = straight([0, largest], [10, 44]);
   const middle = { x: width / 2, y: ground - (top * scale) / 3 };
   return figure(
     "section",

@@ -1,7 +1,7 @@
 import { convert, type StateSummary, type System } from "@hoopstay/core";
-import { type ScaleLinear, scaleLinear } from "d3-scale";
 import { gustFigure, speedUnit } from "../value/reader.ts";
 import { statePairs } from "../value/state-pairs.ts";
+import { type Ends, roundEnds, roundValues, straight } from "./axis.ts";
 import { checkMark } from "./check-mark.ts";
 import { figure, label, line, px } from "./svg.ts";
 
@@ -9,8 +9,6 @@ const width = 720;
 const left = 306;
 const right = 610;
 const rowHeight = 24;
-
-type Scale = ScaleLinear<number, number>;
 
 const cut = (words: string, most: number): string => {
   const signs = Array.from(words);
@@ -21,18 +19,19 @@ const inUnit = (speed: number, system: System): number =>
   convert(speed, "speed", speedUnit(system));
 
 /** Wide enough for most states; one state far stronger than the others does not squeeze them. */
-function scaleOf(states: readonly StateSummary[], system: System): Scale {
+function endsOf(states: readonly StateSummary[], system: System): Ends {
   const finite = (values: number[]) => values.filter(Number.isFinite).sort((a, b) => a - b);
   const firsts = finite(states.map(({ first }) => first.workingGust));
   const all = finite(states.flatMap(({ checks }) => checks.map((check) => check.workingGust)));
   const most = firsts[Math.floor(0.8 * (firsts.length - 1))] ?? 0;
   const end = inUnit(Math.min(1.8 * most, all.at(-1) ?? 0), system);
-  return scaleLinear([0, Math.max(1, end)], [left, right]).nice(6);
+  return roundEnds([0, Math.max(1, end)]);
 }
 
 /** Every check's working gust, state by state; the nearest to nought gives way first. */
 export function gustChart(states: readonly StateSummary[], system: System): string {
-  const scale = scaleOf(states, system);
+  const ends = endsOf(states, system);
+  const across = straight(ends, [left, right]);
   const kinds = [...new Map(states.flatMap(({ checks }) => checks.map((c) => [c.check, c.words])))];
   const top = 34 + 20 * Math.ceil(kinds.length / 3);
   const rows = statePairs(states).flatMap(({ words, bare, fitted }) =>
@@ -48,8 +47,8 @@ export function gustChart(states: readonly StateSummary[], system: System): stri
       label({ x: spot.x + 12, y: spot.y + 4 }, cut(words, 30)),
     ];
   });
-  const axis = scale.ticks(6).flatMap((value) => {
-    const x = scale(value);
+  const axis = roundValues(ends).flatMap((value) => {
+    const x = across(value);
     const name = label({ x, y: top - 10 }, String(value), "middle");
     return [line({ x, y: top - 6 }, { x, y: bottom }, "g"), name];
   });
@@ -66,7 +65,7 @@ export function gustChart(states: readonly StateSummary[], system: System): stri
       label({ x: right + 14, y: top - 10 }, "stronger", "start"),
       ...axis,
       ...rows.map(({ state, heading }, place) =>
-        stateRow(state, heading, top + rowHeight * (place + 0.5), scale, system),
+        stateRow(state, heading, top + rowHeight * (place + 0.5), ends, system),
       ),
     ],
   );
@@ -76,14 +75,14 @@ function stateRow(
   { hold, first, checks }: StateSummary,
   heading: string,
   y: number,
-  scale: Scale,
+  ends: Ends,
   system: System,
 ): string {
-  const end = scale.domain()[1] ?? 0;
+  const across = straight(ends, [left, right]);
   let beyond = 0;
   const marks = checks.map(({ check, workingGust }) => {
     const value = inUnit(workingGust, system);
-    const x = value <= end ? scale(value) : right + 20 + 15 * beyond++;
+    const x = value <= ends[1] ? across(value) : right + 20 + 15 * beyond++;
     return { x, check, first: check === first.check };
   });
   const reach = Math.min(right, marks.find((mark) => mark.first)?.x ?? right);

@@ -8,8 +8,8 @@ import {
   showGustLimit,
   showHours,
 } from "@hoopstay/core";
-import { scaleLinear } from "d3-scale";
 import { speedUnit } from "../value/reader.ts";
+import { roundValues, straight } from "./axis.ts";
 import { spread } from "./spread.ts";
 import { figure, label, line, px } from "./svg.ts";
 
@@ -39,12 +39,13 @@ export function ladderDrawing(ladder: StormLadder, system: System): string {
   const most = Math.max(1, ...beside.map(({ gust }) => gust));
   const top = 34;
   const bottom = top + Math.max(260, 20 + rooms.reduce((sum, room) => sum + room, 0));
-  const scale = scaleLinear([0, 1.08 * convert(most, "speed", unit)], [bottom, top]);
-  const heightOf = ({ gust }: Beside): number => scale(convert(gust, "speed", unit));
+  const ends = [0, 1.08 * convert(most, "speed", unit)] as const;
+  const heightAt = straight(ends, [bottom, top]);
+  const heightOf = ({ gust }: Beside): number => heightAt(convert(gust, "speed", unit));
   const wanted = beside.map((one, index) => ({ at: heightOf(one), room: rooms[index] as number }));
   const places = spread(wanted, top + 6, bottom - 10);
-  const axis = scale.ticks(6).map((value) => {
-    const y = scale(value);
+  const axis = roundValues(ends).map((value) => {
+    const y = heightAt(value);
     const tick = line({ x: rails[0] - 6, y }, { x: rails[0], y });
     return tick + label({ x: rails[0] - 10, y: y + 4 }, String(value), "end");
   });

@@ -1,5 +1,5 @@
 import { convert, type FoundDesign, type SearchReview, type System, unitOf } from "@hoopstay/core";
-import { scaleLinear } from "d3-scale";
+import { roundEnds, roundValues, straight } from "../drawing/axis.ts";
 import { figure, label, line, px, type Spot } from "../drawing/svg.ts";
 
 const width = 420;
@@ -25,10 +25,10 @@ export function searchPlot(review: SearchReview, system: System): string {
     .concat(cloud.map(([steel]) => steel));
   const force = unitOf("force", system, Math.max(0, ...steels));
   const speed = unitOf("speed", system);
-  const across = endsOf(steels.map((steel) => steel / force.factor));
-  const up = endsOf(gusts.map((gust) => convert(gust, "speed", speed.symbol)));
-  const x = scaleLinear(across, [frame.left, frame.right]).nice(6);
-  const y = scaleLinear(up, [frame.bottom, frame.top]).nice(6);
+  const across = roundEnds(endsOf(steels.map((steel) => steel / force.factor)));
+  const up = roundEnds(endsOf(gusts.map((gust) => convert(gust, "speed", speed.symbol))));
+  const x = straight(across, [frame.left, frame.right]);
+  const y = straight(up, [frame.bottom, frame.top]);
   const spotOf = (steel: number, gust: number): Spot => ({
     x: x(steel / force.factor),
     y: Number.isFinite(gust) ? y(convert(gust, "speed", speed.symbol)) : frame.top,
@@ -54,18 +54,14 @@ export function searchPlot(review: SearchReview, system: System): string {
     "Every dot is a design that was looked at, by quick forms that promise too much rather than too little; circles are those that no other beats, worked in full and numbered as in the table; filled diamonds are worth a look; the square is the house as it is today. Strong and light is at the top left.",
     { width, height },
     [
-      ...x
-        .ticks(6)
-        .flatMap((value) => [
-          line({ x: x(value), y: frame.top }, { x: x(value), y: frame.bottom }, "g"),
-          label({ x: x(value), y: frame.bottom + 16 }, tickWords(value), "middle"),
-        ]),
-      ...y
-        .ticks(6)
-        .flatMap((value) => [
-          line({ x: frame.left, y: y(value) }, { x: frame.right, y: y(value) }, "g"),
-          label({ x: frame.left - 6, y: y(value) + 4 }, tickWords(value), "end"),
-        ]),
+      ...roundValues(across).flatMap((value) => [
+        line({ x: x(value), y: frame.top }, { x: x(value), y: frame.bottom }, "g"),
+        label({ x: x(value), y: frame.bottom + 16 }, tickWords(value), "middle"),
+      ]),
+      ...roundValues(up).flatMap((value) => [
+        line({ x: frame.left, y: y(value) }, { x: frame.right, y: y(value) }, "g"),
+        label({ x: frame.left - 6, y: y(value) + 4 }, tickWords(value), "end"),
+      ]),
       label({ x: 4, y: 16 }, `gust it stands, ${speed.symbol}`),
       label({ x: frame.right, y: frame.bottom + 34 }, `steel, ${force.symbol}`, "end"),
       `<path class="dots" d="${dots.join("")}M${px(frame.left)},408h0"/>`,

@@ -1,5 +1,18 @@
 import { parseExpression } from "@hoopstay/core/second-evaluation";
-import { symbolToTex } from "./symbol.ts";
+import {
+  argumentComma,
+  figures,
+  fraction,
+  grouped,
+  joined,
+  name,
+  power,
+  type Row,
+  root,
+  sign,
+  thinSpace,
+} from "./element.ts";
+import { symbolRow } from "./symbol.ts";
 
 /** The parts of the expression library's tree that typesetting looks at. */
 interface Tree {
@@ -10,66 +23,64 @@ interface Tree {
   readonly fn?: { readonly name?: string };
   readonly args?: readonly Tree[];
   readonly content?: Tree;
-  toTex(options?: object): string;
 }
-
-const upright = new Set(["max", "min", "exp", "sin", "cos", "tan"]);
 
 /** Typesets a printed expression, from the very tree that the second evaluation reads. */
-export function expressionToTex(expression: string): string {
-  return (parseExpression(expression) as unknown as Tree).toTex({ handler });
-}
+export const expressionRow = (expression: string): Row =>
+  rowOf(parseExpression(expression) as unknown as Tree);
 
-const tex = (tree: Tree | undefined): string => tree?.toTex({ handler }) ?? "";
-const inner = (tree: Tree | undefined): string =>
-  tree?.type === "ParenthesisNode" ? inner(tree.content) : tex(tree);
-
-function handler(tree: Tree): string | undefined {
-  switch (tree.type) {
-    case "ConstantNode":
-      return constantToTex(Number(tree.value));
-    case "SymbolNode":
-      return symbolToTex(tree.name ?? "");
-    case "ParenthesisNode":
-      return `\\left(${inner(tree)}\\right)`;
-    case "FunctionNode":
-      return callToTex(tree.fn?.name ?? "", tree.args ?? []);
-    case "OperatorNode":
-      return operationToTex(tree.op ?? "", tree.args ?? []);
-    default:
-      return undefined;
-  }
-}
-
-function constantToTex(value: number): string {
-  if (value === Math.PI) return "\\pi ";
-  const [mantissa = "", power] = String(value).split("e");
-  return power === undefined ? mantissa : `${mantissa}\\cdot 10^{${Number(power)}}`;
-}
-
-function callToTex(name: string, args: readonly Tree[]): string {
-  if (name === "sqrt") return `\\sqrt{${inner(args[0])}}`;
-  if (name === "log") return `\\ln\\left(${args.map(inner).join("{,}\\;")}\\right)`;
-  if (name === "abs") return `\\left|${inner(args[0])}\\right|`;
-  const head = upright.has(name) ? `\\${name}` : `\\operatorname{${name}}`;
-  return `${head}\\left(${args.map(inner).join("{,}\\;")}\\right)`;
-}
-
-function operationToTex(operator: string, args: readonly Tree[]): string | undefined {
+function rowOf(tree: Tree): Row {
+  const { type, args = [] } = tree;
+  if (type === "ConstantNode") return constant(Number(tree.value));
+  if (type === "SymbolNode") return symbolRow(tree.name ?? "");
+  if (type === "ParenthesisNode") return grouped(sign("("), bare(tree), sign(")"));
+  if (type === "FunctionNode") return call(tree.fn?.name ?? "", args.map(bare));
   const [one, other] = args;
-  if (operator === "/") return `\\frac{${inner(one)}}{${inner(other)}}`;
-  if (operator === "^") return `{${tex(one)}}^{${inner(other)}}`;
-  if (operator === "*") {
-    const sign = startsWithFigure(other) ? "\\cdot " : "\\,";
-    return `${tex(one)}${sign}${tex(other)}`;
+  if (type === "OperatorNode" && one) {
+    return other ? operation(tree.op, one, other) : grouped(plusOrMinus(tree.op), rowOf(one));
   }
-  if (other === undefined) return `${operator}${tex(one)}`;
-  if (operator === "+" || operator === "-") return `${tex(one)}${operator}${tex(other)}`;
-  return undefined;
+  throw new Error(`no typesetting of a ${type}`);
 }
 
-/** Two numbers side by side need a visible sign between them. */
-function startsWithFigure(tree: Tree | undefined): boolean {
-  if (tree?.type === "ConstantNode") return true;
-  return tree?.op === "^" && startsWithFigure(tree.args?.[0]);
+/** Without the parentheses that a fraction bar, a root or a call makes needless. */
+const bare = (tree: Tree): Row =>
+  tree.type === "ParenthesisNode" && tree.content ? bare(tree.content) : rowOf(tree);
+
+function constant(value: number): Row {
+  if (value === Math.PI) return symbolRow("pi");
+  const [mantissa = "", exponent] = String(value).split("e");
+  if (exponent === undefined) return figures(mantissa);
+  const size = figures(exponent.replace(/[+-]/, ""));
+  const raised = exponent.startsWith("-") ? grouped(sign("\u2212"), size) : size;
+  return [...figures(mantissa), ...sign("\u22c5"), ...power(figures("10"), raised)];
+}
+
+function call(called: string, args: readonly Row[]): Row {
+  const inside = joined(args, argumentComma);
+  if (called === "sqrt") return root(inside);
+  if (called === "abs") return grouped(sign("|"), inside, sign("|"));
+  const shown = name(called === "log" ? "ln" : called);
+  return [...shown, ...grouped(sign("("), inside, sign(")"))];
+}
+
+function operation(operator: string | undefined, one: Tree, other: Tree): Row {
+  if (operator === "/") return fraction(bare(one), bare(other));
+  if (operator === "^") return power(rowOf(one), bare(other));
+  if (operator === "*") return [...rowOf(one), ...between(other), ...rowOf(other)];
+  return [...rowOf(one), ...plusOrMinus(operator), ...rowOf(other)];
+}
+
+function plusOrMinus(operator: string | undefined): Row {
+  if (operator === "+") return sign("+");
+  if (operator === "-") return sign("\u2212");
+  throw new Error(`no typesetting of the operator ${operator}`);
+}
+
+/** Two numbers side by side need a visible sign between them, and so does a minus. */
+const between = (factor: Tree): Row => (startsBare(factor) ? sign("\u22c5") : thinSpace);
+
+function startsBare({ type, op, args = [] }: Tree): boolean {
+  if (type === "ConstantNode") return true;
+  if (type !== "OperatorNode") return false;
+  return args.length === 1 || (op === "^" && args.slice(0, 1).some(startsBare));
 }

@@ -1,52 +1,28 @@
 import type { Formula } from "@hoopstay/core";
-import temml from "temml";
 import { text } from "../html/escape.ts";
-import { expressionToTex } from "./expression.ts";
-import { isName, symbolToTex } from "./symbol.ts";
+import { math, type Row, sign } from "./element.ts";
+import { expressionRow } from "./expression.ts";
+import { isName, symbolRow } from "./symbol.ts";
 
-/** MathML without what the operator dictionary says anyway. */
-function lean(mathml: string): string {
-  return mathml
-    .replace(/<mpadded lspace="0">(<mi>[^<]*<\/mi>)<\/mpadded>/g, "$1")
-    .replace(/ (?:fence|separator|stretchy)="true"| form="(?:prefix|postfix)"/g, "")
-    .replaceAll("<mspace></mspace>", "")
-    .replaceAll('<mspace width="0.1667em"></mspace>', '<mspace width=".17em"></mspace>')
-    .replaceAll("<mo>\u2061</mo>", "")
-    .replace(/<mrow>(<m[ino]>[^<]*<\/m[ino]>)<\/mrow>/g, "$1");
+/** A name, or names with a fraction bar between them; nothing for other text. */
+function namesRow(symbol: string): Row | undefined {
+  if (isName(symbol)) return symbolRow(symbol);
+  return /^[\w/]+$/.test(symbol) ? expressionRow(symbol) : undefined;
 }
-
-/** A function of text that remembers; the same few formulas are printed again and again. */
-function remembered<Result>(make: (from: string) => Result): (from: string) => Result {
-  const known = new Map<string, Result>();
-  return (from) => {
-    if (!known.has(from)) known.set(from, make(from));
-    return known.get(from) as Result;
-  };
-}
-
-const mathmlOf = remembered((tex) =>
-  lean(temml.renderToString(tex, { annotate: false, throwOnError: true })),
-);
-const texOf = remembered(expressionToTex);
-
-const symbolTex = remembered((symbol) => {
-  if (isName(symbol)) return symbolToTex(symbol);
-  return /^[\w/]+$/.test(symbol) ? texOf(symbol) : undefined;
-});
 
 /**
  * A symbol as MathML; words after it ("F_z case 3") and what is no name at all stay plain text.
  */
 export function symbolMarkup(symbol: string): string {
-  const [name = "", ...others] = symbol.split(" ");
-  const tex = symbolTex(name);
-  if (tex === undefined) return text(symbol);
-  return [mathmlOf(tex), ...others.map(text)].join(" ");
+  const [first = "", ...others] = symbol.split(" ");
+  const row = namesRow(first);
+  return row ? [math(row), ...others.map(text)].join(" ") : text(symbol);
 }
 
-/** The formula as an equation, in MathML; cached by what is printed. */
+/** The formula as an equation, in MathML. */
 export function equationMarkup({ symbol, expression }: Formula): string {
-  const tex = symbolTex(symbol);
-  if (tex === undefined) return `${text(symbol)} = ${mathmlOf(texOf(expression))}`;
-  return mathmlOf(`${tex}=${texOf(expression)}`);
+  const left = namesRow(symbol);
+  const right = expressionRow(expression);
+  if (!left) return `${text(symbol)} = ${math(right)}`;
+  return math([...left, ...sign("="), ...right]);
 }
