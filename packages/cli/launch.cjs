@@ -2,6 +2,7 @@
 // Runs the bundled program from V8's compiled code where that fits this Node; else it compiles.
 const { existsSync, readFileSync } = require("node:fs");
 const { join } = require("node:path");
+const process = require("node:process");
 const { Script } = require("node:vm");
 
 const scripts = {};
@@ -22,4 +23,14 @@ function load(name) {
   return bundle.exports;
 }
 
-module.exports = { scripts, done: load("./program.cjs").done };
+const { done } = load("./program.cjs");
+module.exports = { scripts, done };
+
+// Once the answer is out nothing is left to do; Node by itself would wait for its compiler threads.
+function leave() {
+  if (!(process.exitCode < 2)) return;
+  process.stdout.write("", (fault) => {
+    if (!fault) process.exit();
+  });
+}
+if (require.main === module) done.then(leave);
