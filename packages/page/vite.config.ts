@@ -38,11 +38,12 @@ export default defineConfig({
   root: import.meta.dirname,
   define: { __VERSION__: JSON.stringify(version) },
   plugins: [intoOneFile],
-  worker: { format: "iife" },
+  worker: { format: "iife", rolldownOptions: { checks: { pluginTimings: false } } },
   build: {
     target: "es2022",
     modulePreload: false,
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 2000,
+    rolldownOptions: { checks: { pluginTimings: false } },
   },
 });
