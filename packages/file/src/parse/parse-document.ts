@@ -1,5 +1,5 @@
 import { Refusal } from "@hoopstay/core";
-import { type Document, LineCounter, parseDocument, visit } from "yaml";
+import { type Document, LineCounter, type ParseOptions, parseDocument, visit } from "yaml";
 import { aliasComplaint, formComplaints, mostAliases } from "./form-complaints.ts";
 import { lineOf } from "./line-of.ts";
 
@@ -9,21 +9,24 @@ export interface ParsedDocument {
   lineOf(path: readonly PropertyKey[]): number;
 }
 
-interface ParsedTree {
+/** The same with the library's tree, for changes of a text. */
+interface ParsedTree extends ParsedDocument {
   readonly document: Document.Parsed;
-  readonly lines: LineCounter;
-  readonly value: unknown;
 }
 
-/** Parses a text into the tree of the library; for `parseText` and for changes of a text. */
-export function parseTree(text: string, file: string, keepSourceTokens = false): ParsedTree {
+/**
+ * Parses YAML or JSON text (JSON is YAML), with every complaint about its form at once.
+ *
+ * @throws Refusal with codes yaml-tab, key-duplicate, aliases-too-deep or yaml-broken
+ */
+export function parseText(text: string, file: string, options?: ParseOptions): ParsedTree {
   const lines = new LineCounter();
   const document = parseDocument(text, {
     lineCounter: lines,
     uniqueKeys: false,
     prettyErrors: false,
     logLevel: "error",
-    keepSourceTokens,
+    ...options,
   });
   const complaints = formComplaints(document, lines, text, file);
   if (complaints.length > 0) throw new Refusal(complaints);
@@ -42,15 +45,5 @@ export function parseTree(text: string, file: string, keepSourceTokens = false):
       throw new Refusal([aliasComplaint(file, lines.linePos(at).line, given)]);
     }
   };
-  return { document, lines, value: plain() };
-}
-
-/**
- * Parses YAML or JSON text (JSON is YAML), with every complaint about its form at once.
- *
- * @throws Refusal with codes yaml-tab, key-duplicate, aliases-too-deep or yaml-broken
- */
-export function parseText(text: string, file: string): ParsedDocument {
-  const { document, lines, value } = parseTree(text, file);
-  return { value, lineOf: (path) => lineOf(document, lines, path) };
+  return { document, value: plain(), lineOf: (path) => lineOf(document, lines, path) };
 }
