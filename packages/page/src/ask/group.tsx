@@ -51,7 +51,14 @@ function Fold({ question, file, path }: Place & { readonly question: Group }) {
   const wrong = complaintsUnder(file, key).length;
   const needed = !question.optional && (value === undefined || wrong > 0);
   return (
-    <Folded title={questionFor(key)} says={glance(value)} wrong={wrong} start={needed} kind="group" name={`${file} ${key}`}>
+    <Folded
+      title={questionFor(key)}
+      says={glance(value)}
+      wrong={wrong}
+      start={needed}
+      kind="group"
+      name={`${file} ${key}`}
+    >
       {() => (
         <>
           {question.about ? <p class="about">{question.about}</p> : null}

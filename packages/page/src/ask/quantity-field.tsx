@@ -1,5 +1,5 @@
-import { type Question, readQuantity, type System, spellingsOf } from "@hoopstay/core";
-import { useRef, useState } from "preact/hooks";
+import { type Question, readQuantity, type System } from "@hoopstay/core";
+import { useRef } from "preact/hooks";
 import { system } from "../work/work.ts";
 import type { Control } from "./field.tsx";
 import { useTypedText } from "./typed-text.ts";
@@ -38,7 +38,6 @@ export function QuantityField({
 }: Control & { readonly question: Quantity }) {
   const { dimension, example } = question;
   const { text, type, rest } = useTypedText(value);
-  const [near_, setNear] = useState(false);
   const later = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const box = useRef<HTMLInputElement>(null);
   const put = (next: string): void => {
@@ -57,13 +56,7 @@ export function QuantityField({
     box.current?.focus();
   };
   return (
-    <div
-      class="quantity"
-      onFocusIn={() => setNear(true)}
-      onFocusOut={({ relatedTarget, currentTarget }) => {
-        if (!currentTarget.contains(relatedTarget as Node | null)) setNear(false);
-      }}
-    >
+    <div class="quantity">
       <input
         ref={box}
         id={id}
@@ -86,17 +79,13 @@ export function QuantityField({
           if (text.trim() !== stands) put(text);
         }}
       />
-      {near_ ? (
-        <span class="units">
-          {near[dimension][system.value]
-            .filter((unit) => spellingsOf(dimension).includes(unit))
-            .map((unit) => (
-              <button type="button" key={unit} onClick={() => withUnit(unit)}>
-                {unit}
-              </button>
-            ))}
-        </span>
-      ) : null}
+      <span class="units">
+        {near[dimension][system.value].map((unit) => (
+          <button type="button" key={unit} tabIndex={-1} onClick={() => withUnit(unit)}>
+            {unit}
+          </button>
+        ))}
+      </span>
     </div>
   );
 }

@@ -134,7 +134,12 @@ const matches = (pattern: string, key: string): boolean => {
   return parts.every((part, place) => part === "*" || part === own[from + place]);
 };
 
-const words = (key: string): string => key.split(".").at(-1)?.replaceAll("_", " ") ?? "";
+/** The last part of a key that is no number of an entry. */
+const words = (key: string): string =>
+  key
+    .split(".")
+    .findLast((part) => !/^\d+$/.test(part))
+    ?.replaceAll("_", " ") ?? "";
 
 const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 

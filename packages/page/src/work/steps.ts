@@ -1,8 +1,9 @@
 import { type Complaint, readQuantity } from "@hoopstay/core";
 import { type Engine, startEngine } from "../engine/engines.ts";
-import type { Change, FileName, Paper, Texts, Told } from "../engine/messages.ts";
+import type { Change, FileName, Paper, Reading, Texts, Told } from "../engine/messages.ts";
 import { forgetSteps, note, redone, undone } from "./history.ts";
 import { forget, type Kept, keep, kept } from "./keep.ts";
+import { whenNothingIsPressed } from "./pointer.ts";
 import {
   answer,
   chain,
@@ -179,21 +180,25 @@ function settle(ask: number, made: string | readonly Complaint[]): void {
   asked.delete(ask);
 }
 
+function takeReading(told: Reading): void {
+  reads = false;
+  if (told.turn !== turn.value) return;
+  reading.value = told;
+  texts.value = told.texts;
+  if (told.answer) answer.value = told.answer;
+  keepNow();
+  clearTimeout(later);
+  later = setTimeout(study, pause);
+  sendChanges();
+}
+
 function hear(told: Told): void {
   switch (told.kind) {
     case "ready":
       questions.value = told.questions;
       return;
     case "reading":
-      reads = false;
-      if (told.turn !== turn.value) return;
-      reading.value = told;
-      texts.value = told.texts;
-      if (told.answer) answer.value = told.answer;
-      keepNow();
-      clearTimeout(later);
-      later = setTimeout(study, pause);
-      sendChanges();
+      whenNothingIsPressed(() => takeReading(told));
       return;
     case "holding":
       if (told.turn === turn.value) holding.value = told;
