@@ -1,5 +1,5 @@
 import { showGustLimit } from "@hoopstay/core";
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { QuestionsView } from "./ask/questions-view.tsx";
 import { houseSections, placeSections } from "./ask/sections.ts";
 import { PapersView } from "./papers/papers-view.tsx";
@@ -53,9 +53,19 @@ export function App() {
     return () => removeEventListener("hashchange", follow);
   }, []);
   const begun = texts.value !== null;
+  const top = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const header = top.current;
+    if (!header) return;
+    const tell = (): void =>
+      document.documentElement.style.setProperty("--top", `${header.offsetHeight}px`);
+    const watch = new ResizeObserver(tell);
+    watch.observe(header);
+    return () => watch.disconnect();
+  }, []);
   return (
     <>
-      <header class="top">
+      <header class="top" ref={top}>
         <p class="warning" role="note">
           <b>Not a sealed design. Consult a licensed engineer; local code first.</b>
         </p>
@@ -121,11 +131,12 @@ function Strip() {
       <p aria-live="polite" class={isOld.value ? "old" : ""}>
         {review && now && worst ? (
           <>
-            <b>{review.holds ? "\u2713 Holds" : "\u2717 Does not hold"}</b> {now.words}:{" "}
-            {showGustLimit(now.first.workingGust, system.value)} ({now.first.words}).
+            <b>{review.holds ? "\u2713 Holds" : "\u2717 Does not hold"}</b>
+            {": "}
+            {now.words} to {showGustLimit(now.first.workingGust, system.value)},{" "}
             {worst === now
-              ? ""
-              : ` Worst, ${worst.words}: ${showGustLimit(worst.first.workingGust, system.value)}.`}
+              ? "its worst"
+              : `worst ${worst.words} to ${showGustLimit(worst.first.workingGust, system.value)}`}
           </>
         ) : (
           "No answer yet."
@@ -133,13 +144,15 @@ function Strip() {
       </p>
       <div class="tools">
         <button type="button" disabled={!canUndo.value} onClick={undo}>
-          Undo
+          {"\u21b6"}
+          <span class="unseen">Undo</span>
         </button>
         <button type="button" disabled={!canRedo.value} onClick={redo}>
-          Redo
+          {"\u21b7"}
+          <span class="unseen">Redo</span>
         </button>
         <button type="button" onClick={() => chooseUnits(system.value === "us" ? "si" : "us")}>
-          {system.value === "us" ? "ft, mph" : "m, m/s"}
+          {system.value === "us" ? "ft" : "m"}
           <span class="unseen">: change the units shown</span>
         </button>
       </div>

@@ -21,10 +21,14 @@ export function Drawing({ name }: { readonly name: DrawingName }) {
   const drawn = answer.value?.review.drawings;
   if (!drawn) return <p class="drawn-figure about">Drawn as soon as nothing is missing.</p>;
   const Shown = drawings[name];
+  const kind = `drawn-box${isTall(name) ? " tall" : ""}${isOld.value ? " old" : ""}`;
   return (
-    <div class={isOld.value ? "drawn-box old" : "drawn-box"}>
+    <div class={kind}>
       <Shown drawn={drawn} />
       {isOld.value ? <p class="about">As it was before what is marked was changed.</p> : null}
     </div>
   );
 }
+
+/** A plan takes the screen's whole height; the others stay in sight while one types. */
+const isTall = (name: DrawingName): boolean => name === "base" || name === "anchors";

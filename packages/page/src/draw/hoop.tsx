@@ -19,9 +19,9 @@ function reachAt({ sectionLine }: Drawings, height: number): number | null {
 export function HoopDrawing({ drawn }: { readonly drawn: Drawings }) {
   const { sectionLine, span, rise, springing, railDepth, railWidth } = drawn;
   const top = springing + rise;
-  const scale = Math.min(270 / span, 190 / top);
+  const scale = Math.min(250 / span, 190 / top);
   const ground = 34 + top * scale;
-  const x = (across: number): number => width / 2 - 20 + across * scale;
+  const x = (across: number): number => width / 2 - 42 + across * scale;
   const y = (up: number): number => ground - up * scale;
   const length = (value: number): string => show(value, "length", system.value);
   const half = span / 2;
