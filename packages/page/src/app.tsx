@@ -66,6 +66,7 @@ export function App() {
   return (
     <>
       <header class="top" ref={top}>
+        <h1 class="unseen">hoopstay: will a movable hoop house stay where it is?</h1>
         <p class="warning" role="note">
           <b>Not a sealed design. Consult a licensed engineer; local code first.</b>
         </p>

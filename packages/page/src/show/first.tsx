@@ -1,4 +1,11 @@
-import { type ChainReview, firstToGo, type LinkSummary, showWords, windFrom } from "@hoopstay/core";
+import {
+  type ChainReview,
+  firstToGo,
+  type LinkSummary,
+  showGustLimit,
+  showWords,
+  windFrom,
+} from "@hoopstay/core";
 import { answer, chain, chainIsNew, system } from "../work/work.ts";
 import { PaperFold } from "./paper-fold.tsx";
 import { ratioWords } from "./states.tsx";
@@ -52,6 +59,7 @@ function Link({
 }) {
   const { check, state } = worst;
   const combination = answer.value?.review.combination ?? "ASD";
+  const gust = showGustLimit(check.workingGust, system.value);
   return (
     <li>
       <b>{words}</b>
@@ -59,10 +67,10 @@ function Link({
       <button
         type="button"
         class="number"
-        aria-label={`${words}. Show the working`}
+        aria-label={`${words}: ${gust}. Show the working`}
         onClick={() => openWorking("links", words, `S${place + 1}`)}
       >
-        {showWords([{ value: check.workingGust, measure: "speed", atMost: true }], system.value)}
+        {gust}
       </button>
       <small>
         {check.part}; {check.place}; {state}, wind {windFrom(check.governs.direction)}; ratio{" "}
