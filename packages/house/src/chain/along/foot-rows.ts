@@ -1,10 +1,10 @@
 import type { ChainContext } from "../context.ts";
+import { grouped } from "../grouped.ts";
 import { type FootForces, factorsOf } from "../hoop/foot-forces.ts";
 import { footWords, workForces } from "../hoop/foot-rows.ts";
 import { type GoverningFoot, governingFeet } from "../hoop/governing-feet.ts";
 import { type LinkRow, ratioRow } from "../link.ts";
 import { whileTied } from "../links/ties.ts";
-import { grouped } from "../row-rater.ts";
 import { factoredPressure } from "../superposed.ts";
 import { AlongSheet } from "./along-work.ts";
 import { type AlongPart, footParts } from "./foot-parts.ts";

@@ -1,6 +1,6 @@
 import type { LoadSet } from "../../review/evaluate.ts";
 import type { ChainContext } from "../context.ts";
-import { grouped } from "../row-rater.ts";
+import { grouped } from "../grouped.ts";
 import { type FootForces, type FootReading, type FootSide, footSides } from "./foot-forces.ts";
 import type { HoopAnswer } from "./hoop-answers.ts";
 

@@ -9,13 +9,13 @@ import {
 import type { ChainCase } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
+import { grouped } from "../grouped.ts";
 import { factoredDead, type HoopAnswer, hoopWords } from "../hoop/hoop-answers.ts";
 import type { FramedBar } from "../hoop/hoop-frame.ts";
 import type { HoopRun } from "../hoop/hoop-run.ts";
 import { inMap } from "../in-map.ts";
 import { firstAbove } from "../limit.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
-import { grouped } from "../row-rater.ts";
 import { steelOfTube } from "../steel.ts";
 import { Superposed } from "../superposed.ts";
 
