@@ -1,5 +1,6 @@
 import type { Evaluation } from "../review/evaluate.ts";
 import { designCombinations, type LinkCombination } from "./combination.ts";
+import { nearness } from "./greatest.ts";
 import type { LinkRow } from "./link.ts";
 
 /** Relative width at which a search ends. */
@@ -12,10 +13,15 @@ const parts = [0.3, 0.6, 0.85] as const;
 const looks = ({ touches }: LinkRow, top: number): number[] =>
   touches ? [...parts.map((part) => part * top), top] : [top];
 
+/** Whether a row carries one wind: where the quick way tells it clearly, by that. */
+const holdsAt = (row: LinkRow, q: number, combination: LinkCombination): boolean =>
+  (row.nearly !== undefined && row.nearly(q, combination) <= 1 - nearness) ||
+  row.ratio(q, combination) <= 1;
+
 /** Whether a row carries every wind up to `q`. */
 export function carries(row: LinkRow, q: number, combination: LinkCombination): boolean {
   const top = Math.min(q, row.lasts(combination));
-  return looks(row, top).every((one) => row.ratio(one, combination) <= 1);
+  return looks(row, top).every((one) => holdsAt(row, one, combination));
 }
 
 /**

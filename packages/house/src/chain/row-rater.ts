@@ -1,4 +1,5 @@
 import type { CombinationId } from "@hoopstay/stability";
+import { greatestOf } from "./greatest.ts";
 import type { LinkRow } from "./link.ts";
 import type { RowRating } from "./row-rating.ts";
 
@@ -11,15 +12,6 @@ export interface RatedRow {
   readonly ratio: ByMethod;
   /** K_d q_h at the first failure of any row of the group, Pa. */
   readonly limit: ByMethod;
-}
-
-/** The rating that seems the weakest, the first of equals; null for none. */
-function seemsWeakest(ratings: readonly RowRating[]): RowRating | null {
-  let weakest: RowRating | null = null;
-  for (const rating of ratings) {
-    if (weakest === null || rating.weakness > weakest.weakness) weakest = rating;
-  }
-  return weakest;
 }
 
 /**
@@ -52,7 +44,11 @@ function lowest(
  * @param most beyond which no wind blows, Pa
  */
 export function worstRow(ratings: readonly RowRating[], most: number): RatedRow | null {
-  const weakest = seemsWeakest(ratings);
+  const weakest = greatestOf(
+    ratings,
+    (one) => one.nearlyWeakness,
+    (one) => one.weakness,
+  );
   if (!weakest) return null;
   const [ASD, whose] = lowest(ratings, weakest, "ASD", most);
   const [LRFD] = lowest(ratings, weakest, "LRFD", most);

@@ -34,6 +34,14 @@ export class RowRating {
     return this.guess;
   }
 
+  /** The same, nearly where that is quicker. */
+  get nearlyWeakness(): number {
+    const { nearly } = this.row;
+    if (!nearly) return this.weakness;
+    const q = guessAt * this.design;
+    return Math.max(0, ...designCombinations("ASD").map((one) => nearly(q, one)));
+  }
+
   /** The limit, Pa, or `most` where it is known, or now found, to carry every wind up to that. */
   limit(method: CombinationId, most: number): number {
     const known = this.limits[method];

@@ -11,8 +11,7 @@ import {
   type StubOnFace,
 } from "@hoopstay/strength";
 import type { House } from "../../model/house-model.ts";
-import type { LoadSet } from "../../review/evaluate.ts";
-import { type ChainCase, mainForm } from "../chain-case.ts";
+import { mainForm } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import {
@@ -27,7 +26,7 @@ import { governingFeet } from "../hoop/governing-feet.ts";
 import { type HoopAnswer, standsFor } from "../hoop/hoop-answers.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
 import { nearestPlace } from "../rail/nearest-place.ts";
-import { notHeld } from "../rail/rail-actions.ts";
+import { notHeld, type RailAt } from "../rail/rail-actions.ts";
 import { noted, wallOf } from "./bolts.ts";
 import { whileTied } from "./ties.ts";
 
@@ -63,9 +62,8 @@ export interface RailStress {
 }
 
 type StressAt = (
-  windCase: ChainCase,
+  rail: RailAt,
   hoops: readonly number[],
-  set: LoadSet,
   side: FootSide,
   q: number,
   combination: LinkCombination,
@@ -80,8 +78,8 @@ export function railStress({ evaluation, rails, hoopPlaces }: ChainContext): Str
   const stationsOf = (side: FootSide): number[] =>
     hoopPlaces.map((y) => nearestPlace(rails.places[side], y));
   const stations = { left: stationsOf("left"), right: stationsOf("right") };
-  return (windCase, hoops, set, side, q, combination) => {
-    const action = rails.at(windCase, set, side, q, combination);
+  return (rail, hoops, side, q, combination) => {
+    const action = rail(q, combination);
     // Without places the rails are not looked at: see the quick form.
     if (!action) return rails.places[side].length === 0 ? unbent : unheld;
     const at = (index: number): RailStress => {
@@ -154,6 +152,13 @@ export const faceLink: LinkMaker = (context) => {
     const { input, limits } = weakestFace(made, hoops);
     const foot = { answer, side, y: hoopPlaces[hoop] as number };
     for (const [set, index] of sets) {
+      const rail = context.rails.in(windCase, set, side);
+      const ratio = (at: RailAt) => (q: number, combination: LinkCombination) => {
+        const [d, w] = factorsOf(context, answer, q, combination);
+        const { uplift, couple } = atRail(answer, side, d, w, forces);
+        const { vertical, plan } = stressAt(at, hoops, side, q, combination);
+        return faceRatio(limits, combination.method, uplift, 0, couple, vertical, plan);
+      };
       const about = {
         link: "face",
         part: "the face bends in under the stub",
@@ -161,19 +166,14 @@ export const faceLink: LinkMaker = (context) => {
         run: run.words,
         windCase: { ...windCase, sets: new Map([[set, index]]) },
         touches: true,
+        nearly: ratio(rail.nearly),
         work: (sheet: Chapter, q: number, combination: LinkCombination) => {
           const at = workForces(sheet, context, foot, footAtRail, q, combination);
-          const stress = stressAt(windCase, hoops, set, side, q, combination);
+          const stress = stressAt(rail.exactly, hoops, side, q, combination);
           faceWork(sheet, input, combination.method, at, stress);
         },
       } as const;
-      const row = ratioRow(about, (q, combination) => {
-        const [d, w] = factorsOf(context, answer, q, combination);
-        const { uplift, couple } = atRail(answer, side, d, w, forces);
-        const { vertical, plan } = stressAt(windCase, hoops, set, side, q, combination);
-        return faceRatio(limits, combination.method, uplift, 0, couple, vertical, plan);
-      });
-      rows.push(whileTied(context, answer, row));
+      rows.push(whileTied(context, answer, ratioRow(about, ratio(rail.exactly))));
     }
   }
   const notes = made.map(({ input }) => faceStrength(input, 0)).filter((one) => one.covered);

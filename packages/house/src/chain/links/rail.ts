@@ -7,13 +7,13 @@ import {
   torsionInteraction,
 } from "@hoopstay/strength";
 import { type RailSide, railSides } from "../../rail-pull/case-on-rails.ts";
-import type { LoadSet } from "../../review/evaluate.ts";
-import { type ChainCase, mainForm } from "../chain-case.ts";
+import { mainForm } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import { sideHold } from "../hoop/side-hold.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
-import { notHeld, type RailAction } from "../rail/rail-actions.ts";
+import type { RailAction } from "../rail/rail-action.ts";
+import { notHeld, type RailAt, type RailInCase } from "../rail/rail-actions.ts";
 import {
   betweenMembers,
   type RailStrength,
@@ -65,13 +65,12 @@ const greaterShare = formula({
 /** Strengths of the rail, its moments where it is asked most, and their shares together. */
 function railWork(
   { evaluation, rails }: ChainContext,
-  windCase: ChainCase,
-  set: LoadSet,
+  rail: RailInCase,
   side: RailSide,
   can: RailStrength,
 ): LinkRow["work"] {
   return (sheet, q, combination) => {
-    const action = rails.at(windCase, set, side, q, combination);
+    const action = rail.exactly(q, combination);
     if (!action) return;
     const { method, words } = combination;
     const { at } = worstSection(action, can, method);
@@ -104,6 +103,11 @@ export const railLink: LinkMaker = (context) => {
     if (!mainForm(windCase)) continue;
     for (const [set, index] of windCase.sets) {
       for (const side of railSides) {
+        const rail = rails.in(windCase, set, side);
+        const ratio = (at: RailAt) => (q: number, combination: LinkCombination) => {
+          const action = at(q, combination);
+          return action ? worstSection(action, can, combination.method).ratio : notHeld;
+        };
         const about = {
           link: "rail",
           part: tied ? "bending up and down and in plan, with torsion" : "bending up and down",
@@ -113,14 +117,10 @@ export const railLink: LinkMaker = (context) => {
             : "on its anchors and the ground",
           windCase: { ...windCase, sets: new Map([[set, index]]) },
           touches: true,
-          work: railWork(context, windCase, set, side, can),
+          nearly: ratio(rail.nearly),
+          work: railWork(context, rail, side, can),
         } as const;
-        rows.push(
-          ratioRow(about, (q: number, combination: LinkCombination) => {
-            const action = rails.at(windCase, set, side, q, combination);
-            return action ? worstSection(action, can, combination.method).ratio : notHeld;
-          }),
-        );
+        rows.push(ratioRow(about, ratio(rail.exactly)));
       }
     }
   }
