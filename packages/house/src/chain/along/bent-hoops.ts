@@ -92,14 +92,19 @@ export function worstBent(
   const count = capacities.length;
   const sum = (at: number): number =>
     deadFactor * (dead.along[at] as number) + windFactor * (wind.along[at] as number);
-  let [compression, compressedAt] = [0, 0];
+  let compression = 0;
+  let compressedAt = 0;
   for (let at = 0; at < count; at += 1) {
     const axial = sum(at);
-    if (-axial > compression) [compression, compressedAt] = [-axial, at];
+    if (-axial > compression) {
+      compression = -axial;
+      compressedAt = at;
+    }
   }
   const amplifier = momentAmplifier(method, compression, strength.euler);
   const across = momentAmplifier(method, compression, strength.eulerAcross);
-  let [ratio, worst] = [0, 0];
+  let ratio = 0;
+  let worst = 0;
   for (let at = 0; at < count; at += 1) {
     const can = capacities[at] as Capacities;
     const axial = sum(at);
@@ -112,7 +117,10 @@ export function worstBent(
       t <= smallTorsion
         ? interactionEnvelope.evaluate(p, m, 0)
         : torsionInteraction.evaluate(p, m, 0, Math.abs(sum(count + at)) / can.shear, t);
-    if (!(own <= ratio)) [ratio, worst] = [own, at];
+    if (!(own <= ratio)) {
+      ratio = own;
+      worst = at;
+    }
   }
   return { ratio, at: worst, compression, compressedAt };
 }

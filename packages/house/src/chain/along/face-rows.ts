@@ -10,9 +10,10 @@ import type { LoadSet } from "../../review/evaluate.ts";
 import { mainForm } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
-import { type FootForces, factorsOf, footAtRail } from "../hoop/foot-forces.ts";
+import { type FootForces, footAtRail } from "../hoop/foot-forces.ts";
 import { footWords, workForces } from "../hoop/foot-rows.ts";
 import { type GoverningFoot, governingFeet } from "../hoop/governing-feet.ts";
+import { factoredDead } from "../hoop/hoop-answers.ts";
 import { type LinkRow, ratioRow } from "../link.ts";
 import {
   type FaceAt,
@@ -84,7 +85,8 @@ function rowOf(
   const forces: FootForces = { uplift: 0, thrust: 0, couple: 0 };
   const rail = context.rails.in(windCase, set, side);
   const ratio = (at: RailAt) => (q: number, combination: LinkCombination) => {
-    const [d, w] = factorsOf(context, answer, q, combination);
+    const d = factoredDead(context.dead, answer.windCase, combination);
+    const w = combination.wind * q;
     const { uplift, couple } = footAtRail.at(answer, side, d, w, forces);
     const { vertical, plan } = stress(at, hoops, side, q, combination);
     const { method } = combination;

@@ -14,16 +14,10 @@ import type { House } from "../../model/house-model.ts";
 import { mainForm } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
-import {
-  atRail,
-  type FootForces,
-  type FootSide,
-  factorsOf,
-  footAtRail,
-} from "../hoop/foot-forces.ts";
+import { atRail, type FootForces, type FootSide, footAtRail } from "../hoop/foot-forces.ts";
 import { footWords, loadedHoops, workForces } from "../hoop/foot-rows.ts";
 import { governingFeet } from "../hoop/governing-feet.ts";
-import { type HoopAnswer, standsFor } from "../hoop/hoop-answers.ts";
+import { factoredDead, type HoopAnswer, standsFor } from "../hoop/hoop-answers.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
 import { nearestPlace } from "../rail/nearest-place.ts";
 import { notHeld, type RailAt } from "../rail/rail-actions.ts";
@@ -82,19 +76,19 @@ export function railStress({ evaluation, rails, hoopPlaces }: ChainContext): Str
     const action = rail(q, combination);
     // Without places the rails are not looked at: see the quick form.
     if (!action) return rails.places[side].length === 0 ? unbent : unheld;
-    const at = (index: number): RailStress => {
-      const place = stations[side][index] as number;
-      return {
-        vertical: (action.vertical[place] as number) / elasticModulusX,
-        plan: (action.plan[place] as number) / elasticModulusY,
-      };
-    };
-    let worst = at(hoops[0] as number);
-    for (const hoop of hoops) {
-      const own = at(hoop);
-      if (own.vertical + own.plan > worst.vertical + worst.plan) worst = own;
+    const own = stations[side];
+    let vertical = 0;
+    let plan = 0;
+    for (let hoop = 0; hoop < hoops.length; hoop += 1) {
+      const place = own[hoops[hoop] as number] as number;
+      const up = (action.vertical[place] as number) / elasticModulusX;
+      const across = (action.plan[place] as number) / elasticModulusY;
+      if (up + across > vertical + plan) {
+        vertical = up;
+        plan = across;
+      }
     }
-    return worst;
+    return { vertical, plan };
   };
 }
 
@@ -154,7 +148,8 @@ export const faceLink: LinkMaker = (context) => {
     for (const [set, index] of sets) {
       const rail = context.rails.in(windCase, set, side);
       const ratio = (at: RailAt) => (q: number, combination: LinkCombination) => {
-        const [d, w] = factorsOf(context, answer, q, combination);
+        const d = factoredDead(context.dead, answer.windCase, combination);
+        const w = combination.wind * q;
         const { uplift, couple } = atRail(answer, side, d, w, forces);
         const { vertical, plan } = stressAt(at, hoops, side, q, combination);
         return faceRatio(limits, combination.method, uplift, 0, couple, vertical, plan);

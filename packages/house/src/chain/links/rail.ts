@@ -24,26 +24,21 @@ import {
 } from "../rail/rail-shares.ts";
 import { steelFindings, steelOfTube } from "../steel.ts";
 
-/** Place of the shear's share. */
-const shearShare = 3;
-
-/** Shares of one section as the interaction takes them: no thrust, both moments, shear, torsion. */
-const sharesAt = (action: RailAction, can: RailStrength, method: "ASD" | "LRFD", at: number) => {
-  const { x, y, v, t } = railShares(action, can, method, at);
-  return [0, x, y, v, t] as const;
-};
-
 /** The section along a rail that is asked most. */
 function worstSection(
   action: RailAction,
   can: RailStrength,
   method: "ASD" | "LRFD",
 ): { readonly ratio: number; readonly at: number } {
-  let [ratio, worst] = [0, 0];
+  let ratio = 0;
+  let worst = 0;
   for (let at = 0; at < action.vertical.length; at += 1) {
-    const shares = sharesAt(action, can, method, at);
-    const own = Math.max(shares[shearShare], interactionWithTorsion(...shares));
-    if (own > ratio) [ratio, worst] = [own, at];
+    const { x, y, v, t } = railShares(action, can, method, at);
+    const own = Math.max(v, interactionWithTorsion(0, x, y, v, t));
+    if (own > ratio) {
+      ratio = own;
+      worst = at;
+    }
   }
   return { ratio, at: worst };
 }

@@ -50,19 +50,18 @@ export function railActions(
     side: RailSide,
   ): RailAt => {
     const index = windCase.sets.get(set) as number;
-    const known = new Map<LinkCombination, Map<number, RailAction | null>>();
+    const inPlan = () =>
+      railed.map((run) => ({
+        still: lines(run, null, side),
+        blown: lines(run, windCase, side),
+      }));
+    let runs: ReturnType<typeof inPlan> | undefined;
     return (q, combination) => {
-      const own = inMap(known, combination, () => new Map<number, RailAction | null>());
-      return inMap(own, q, () => {
-        const up = vertical[how](set, index, side, q, combination);
-        if (!up) return null;
-        const inPlan = railed.map((run) => ({
-          still: lines(run, null, side),
-          blown: lines(run, windCase, side),
-        }));
-        const d = factoredDead(dead, windCase, combination);
-        return new RailAction(up, inPlan, d, combination.wind * q);
-      });
+      const up = vertical[how](set, index, side, q, combination);
+      if (!up) return null;
+      runs ??= inPlan();
+      const d = factoredDead(dead, windCase, combination);
+      return new RailAction(up, runs, d, combination.wind * q);
     };
   };
   const known = new Map<ChainCase, Map<LoadSet, Map<RailSide, RailInCase>>>();
@@ -73,10 +72,28 @@ export function railActions(
       const ofCase = inMap(known, windCase, () => new Map<LoadSet, Map<RailSide, RailInCase>>());
       const ofSet = inMap(ofCase, set, () => new Map<RailSide, RailInCase>());
       return inMap(ofSet, side, () => ({
-        exactly: made("exactly", windCase, set, side),
-        nearly: made("nearly", windCase, set, side),
+        exactly: lately(made("exactly", windCase, set, side)),
+        nearly: lately(made("nearly", windCase, set, side)),
       }));
     },
+  };
+}
+
+/** How many answers of each combination are kept: as many as a row looks at, and the crossing sought. */
+const keptCount = 8;
+
+/** Keeps what was asked lately: the rows of one case ask for the same winds one after another. */
+function lately(at: RailAt): RailAt {
+  const known = new Map<LinkCombination, Map<number, RailAction | null>>();
+  return (q, combination) => {
+    const own = inMap(known, combination, () => new Map<number, RailAction | null>());
+    let found = own.get(q);
+    if (found === undefined) {
+      found = at(q, combination);
+      if (own.size >= keptCount) own.delete(own.keys().next().value as number);
+      own.set(q, found);
+    }
+    return found;
   };
 }
 
