@@ -1,6 +1,5 @@
 import type { Evaluation } from "../review/evaluate.ts";
 import { designCombinations, type LinkCombination } from "./combination.ts";
-import { nearness } from "./greatest.ts";
 import type { LinkRow } from "./link.ts";
 
 /** Relative width at which a search ends. */
@@ -13,10 +12,9 @@ const parts = [0.3, 0.6, 0.85] as const;
 const looks = ({ touches }: LinkRow, top: number): number[] =>
   touches ? [...parts.map((part) => part * top), top] : [top];
 
-/** Whether a row carries one wind: where the quick way tells it clearly, by that. */
+/** Whether a row carries one wind: where a quick bound tells it, by that. */
 const holdsAt = (row: LinkRow, q: number, combination: LinkCombination): boolean =>
-  (row.nearly !== undefined && row.nearly(q, combination) <= 1 - nearness) ||
-  row.ratio(q, combination) <= 1;
+  (row.atMost !== undefined && row.atMost(q, combination) <= 1) || row.ratio(q, combination) <= 1;
 
 /** Whether a row carries every wind up to `q`. */
 export function carries(row: LinkRow, q: number, combination: LinkCombination): boolean {

@@ -46,7 +46,7 @@ function lowest(
 export function worstRow(ratings: readonly RowRating[], most: number): RatedRow | null {
   const weakest = greatestOf(
     ratings,
-    (one) => one.nearlyWeakness,
+    (one) => one.weaknessAtMost,
     (one) => one.weakness,
   );
   if (!weakest) return null;

@@ -11,6 +11,7 @@ export class RowRating {
   private readonly carried = { ASD: -1, LRFD: -1 };
   private readonly limits = { ASD: Number.POSITIVE_INFINITY, LRFD: Number.POSITIVE_INFINITY };
   private guess: number | undefined;
+  private guessAtMost: number | undefined;
 
   /** @param design K_d q_h at the design speed, Pa */
   constructor(
@@ -34,12 +35,17 @@ export class RowRating {
     return this.guess;
   }
 
-  /** The same, nearly where that is quicker. */
-  get nearlyWeakness(): number {
-    const { nearly } = this.row;
-    if (!nearly) return this.weakness;
-    const q = guessAt * this.design;
-    return Math.max(0, ...designCombinations("ASD").map((one) => nearly(q, one)));
+  /** At most that, where that is quicker. */
+  get weaknessAtMost(): number {
+    const { atMost } = this.row;
+    if (!atMost || this.guess !== undefined) return this.weakness;
+    if (this.guessAtMost === undefined) {
+      this.guessAtMost = 0;
+      for (const one of designCombinations("ASD")) {
+        this.guessAtMost = Math.max(this.guessAtMost, atMost(guessAt * this.design, one));
+      }
+    }
+    return this.guessAtMost;
   }
 
   /** The limit, Pa, or `most` where it is known, or now found, to carry every wind up to that. */

@@ -24,7 +24,7 @@ import {
   weakestFace,
 } from "../links/face.ts";
 import { whileTied } from "../links/ties.ts";
-import type { RailAt } from "../rail/rail-actions.ts";
+import { atMost, type RailAt } from "../rail/rail-actions.ts";
 import { factoredPressure } from "../superposed.ts";
 import { AlongSheet } from "./along-work.ts";
 import type { PushedHoop } from "./pushed-hoops.ts";
@@ -100,7 +100,7 @@ function rowOf(
       run: `${sharing.words}; ${run.words}`,
       windCase: { ...windCase, sets },
       touches: true,
-      nearly: ratio(rail.nearly),
+      atMost: atMost(ratio(rail.nearly)),
       work: (sheet, q, combination) => {
         const at = workForces(sheet, context, foot, footAtRail, q, combination);
         const factored = sheet.work(factoredPressure, [combination.wind, q]);

@@ -8,7 +8,7 @@ import { type FootSide, footSides } from "../hoop/foot-forces.ts";
 import { type LinkRow, ratioRow } from "../link.ts";
 import { nearestPlace } from "../rail/nearest-place.ts";
 import type { RailAction } from "../rail/rail-action.ts";
-import { notHeld, type RailAt } from "../rail/rail-actions.ts";
+import { atMost, notHeld, type RailAt } from "../rail/rail-actions.ts";
 import { railShares, railStrengthOf, railStrengths, workRailShares } from "../rail/rail-shares.ts";
 import { factoredPressure, momentOverStrength } from "../superposed.ts";
 import { AlongSheet } from "./along-work.ts";
@@ -90,7 +90,7 @@ function rowOf(
       run: sharing.words,
       windCase: { ...windCase, sets: new Map([[set, sets.get(set) as number]]) },
       touches: true,
-      nearly: ratio(rail.nearly),
+      atMost: atMost(ratio(rail.nearly)),
       work: (sheet, q, combination) => {
         const action = rail.exactly(q, combination);
         if (!action) return;

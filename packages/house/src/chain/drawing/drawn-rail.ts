@@ -4,7 +4,7 @@ import type { LoadSet } from "../../review/evaluate.ts";
 import { type ChainCase, mainForm } from "../chain-case.ts";
 import { designCombinations, type LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
-import { greatestOf } from "../greatest.ts";
+import { greatestOf, nearness } from "../greatest.ts";
 import type { RailAction } from "../rail/rail-action.ts";
 import type { RailAt, RailInCase } from "../rail/rail-actions.ts";
 
@@ -40,7 +40,7 @@ function worstRail(
     at(pressure, combination)?.[of].reduce((greatest, one) => Math.max(greatest, one), 0) ?? -1;
   const worst = greatestOf(
     all,
-    ({ rail, combination }) => size(rail.nearly, combination),
+    ({ rail, combination }) => (1 + nearness) * size(rail.nearly, combination),
     ({ rail, combination }) => size(rail.exactly, combination),
   );
   const action = worst?.rail.exactly(pressure, worst.combination);

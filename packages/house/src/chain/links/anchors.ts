@@ -9,7 +9,7 @@ import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import { sideHold } from "../hoop/side-hold.ts";
 import { type LinkMaker, type LinkRow, plainRow } from "../link.ts";
-import { notHeld, type RailAt } from "../rail/rail-actions.ts";
+import { atMost, notHeld, type RailAt } from "../rail/rail-actions.ts";
 import { forceOverStrength, found } from "../superposed.ts";
 
 /** Pull of each anchor that its rail needs of it, against what it may pull; load case 1. */
@@ -34,7 +34,7 @@ export const anchorsLink: LinkMaker = (context) => {
               ? tetherTension.evaluate(action.pulls[at] as number, sineOf(anchor))
               : notHeld;
           };
-          const nearly = pull(rail.nearly);
+          const most = atMost(pull(rail.nearly));
           const times = (method: "ASD" | "LRFD") => combinationOf(method).anchor * anchor.allowable;
           rows.push(
             plainRow(
@@ -45,7 +45,7 @@ export const anchorsLink: LinkMaker = (context) => {
                 run: "rail on its anchors and the ground",
                 windCase: { ...windCase, sets: new Map([[set, index]]) },
                 touches: true,
-                nearly: (q, combination) => nearly(q, combination) / times(combination.method),
+                atMost: (q, combination) => most(q, combination) / times(combination.method),
                 measure: "force",
                 work: (sheet, q, combination) => {
                   const { method, words } = combination;

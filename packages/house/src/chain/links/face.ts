@@ -20,7 +20,7 @@ import { governingFeet } from "../hoop/governing-feet.ts";
 import { factoredDead, type HoopAnswer, standsFor } from "../hoop/hoop-answers.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
 import { nearestPlace } from "../rail/nearest-place.ts";
-import { notHeld, type RailAt } from "../rail/rail-actions.ts";
+import { atMost, notHeld, type RailAt } from "../rail/rail-actions.ts";
 import { noted, wallOf } from "./bolts.ts";
 import { whileTied } from "./ties.ts";
 
@@ -161,7 +161,7 @@ export const faceLink: LinkMaker = (context) => {
         run: run.words,
         windCase: { ...windCase, sets: new Map([[set, index]]) },
         touches: true,
-        nearly: ratio(rail.nearly),
+        atMost: atMost(ratio(rail.nearly)),
         work: (sheet: Chapter, q: number, combination: LinkCombination) => {
           const at = workForces(sheet, context, foot, footAtRail, q, combination);
           const stress = stressAt(rail.exactly, hoops, side, q, combination);

@@ -10,6 +10,7 @@ import type { ChainCase } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import { factoredDead, type HoopAnswer, hoopWords } from "../hoop/hoop-answers.ts";
+import { HoopBounds, leastCapacities } from "../hoop/hoop-bounds.ts";
 import type { HoopPlace } from "../hoop/hoop-stations.ts";
 import {
   type ByMethod,
@@ -117,6 +118,7 @@ export const hoopLink: LinkMaker = (context) => {
     };
   }
   const capacities = capacitiesOf(strength, context);
+  const least = leastCapacities(capacities);
   const rows: LinkRow[] = [];
   for (const answer of answers) {
     if (answer.run.bound) continue;
@@ -126,8 +128,17 @@ export const hoopLink: LinkMaker = (context) => {
     const about = { link: "hoop", place, run: run.words, windCase } as const;
     const workBending = bendingWork(context, answer, strength, capacities);
     const workShear = shearWork(context, answer, capacities);
+    const bounds = new HoopBounds(answer, least, strength.euler);
+    const bendingAtMost: LinkRow["ratio"] = (q, combination) => {
+      const d = factoredDead(dead, windCase, combination);
+      return bounds.bending(d, combination.wind * q, combination.method);
+    };
+    const shearAtMost: LinkRow["ratio"] = (q, combination) => {
+      const d = factoredDead(dead, windCase, combination);
+      return bounds.shear(d, combination.wind * q, combination.method);
+    };
     const bending = ratioRow(
-      { ...about, part: "bending with thrust", work: workBending },
+      { ...about, part: "bending with thrust", work: workBending, atMost: bendingAtMost },
       (q, combination) => {
         const { method } = combination;
         const d = factoredDead(dead, windCase, combination);
@@ -135,7 +146,8 @@ export const hoopLink: LinkMaker = (context) => {
         return worstAlong(answer, capacities[method], strength.euler, d, w, method).ratio;
       },
     );
-    const shear = ratioRow({ ...about, part: "shear", work: workShear }, (q, combination) => {
+    const aboutShear = { ...about, part: "shear", work: workShear, atMost: shearAtMost };
+    const shear = ratioRow(aboutShear, (q, combination) => {
       const d = factoredDead(dead, windCase, combination);
       return shearRatio(answer, capacities[combination.method], d, combination.wind * q);
     });

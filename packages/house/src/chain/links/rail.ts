@@ -13,7 +13,7 @@ import type { ChainContext } from "../context.ts";
 import { sideHold } from "../hoop/side-hold.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
 import type { RailAction } from "../rail/rail-action.ts";
-import { notHeld, type RailAt, type RailInCase } from "../rail/rail-actions.ts";
+import { atMost, notHeld, type RailAt, type RailInCase } from "../rail/rail-actions.ts";
 import {
   betweenMembers,
   type RailStrength,
@@ -112,7 +112,7 @@ export const railLink: LinkMaker = (context) => {
             : "on its anchors and the ground",
           windCase: { ...windCase, sets: new Map([[set, index]]) },
           touches: true,
-          nearly: ratio(rail.nearly),
+          atMost: atMost(ratio(rail.nearly)),
           work: railWork(context, rail, side, can),
         } as const;
         rows.push(ratioRow(about, ratio(rail.exactly)));

@@ -23,7 +23,7 @@ import type { ChainContext } from "../context.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
 import { nearestPlace } from "../rail/nearest-place.ts";
 import type { RailAction } from "../rail/rail-action.ts";
-import { notHeld, type RailAt } from "../rail/rail-actions.ts";
+import { atMost, notHeld, type RailAt } from "../rail/rail-actions.ts";
 import { steelFindings } from "../steel.ts";
 import { found } from "../superposed.ts";
 import { noted, wallOf } from "./bolts.ts";
@@ -146,7 +146,7 @@ export const splicesLink: LinkMaker = (context) => {
                 : "plates on both side faces, place not told: the worst along the rail",
               windCase: { ...windCase, sets: new Map([[set, index]]) },
               touches: true,
-              nearly: ratio(rail.nearly),
+              atMost: atMost(ratio(rail.nearly)),
               work: (sheet, q, combination) => {
                 const found = worst(rail.exactly(q, combination), combination);
                 spliceWork(sheet, context, splices, strength, found, combination);

@@ -3,11 +3,13 @@ import type { RailSide } from "../../rail-pull/case-on-rails.ts";
 import type { Evaluation, LoadSet } from "../../review/evaluate.ts";
 import type { ChainCase } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
+import { nearness } from "../greatest.ts";
 import { factoredDead } from "../hoop/hoop-answers.ts";
 import type { HoopDead } from "../hoop/hoop-dead.ts";
 import type { HoopRuns } from "../hoop/hoop-runs.ts";
 import type { RailedRun } from "../hoop/hoops-on-rails.ts";
 import { inMap } from "../in-map.ts";
+import type { LinkRow } from "../link.ts";
 import { type PlanLines, RailAction } from "./rail-action.ts";
 import { type RailVertical, railVertical } from "./rail-vertical.ts";
 
@@ -22,6 +24,12 @@ export interface RailInCase {
   readonly exactly: RailAt;
   readonly nearly: RailAt;
 }
+
+/** A bound out of what is nearly right. */
+export const atMost =
+  (nearly: LinkRow["ratio"]): LinkRow["ratio"] =>
+  (q, combination) =>
+    (1 + nearness) * nearly(q, combination);
 
 /** The rails of a house under its cases. */
 export interface RailActions {
