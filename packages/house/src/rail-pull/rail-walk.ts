@@ -1,13 +1,10 @@
-import type { RailLoad } from "./rail-loads.ts";
+import type { LaidLoad } from "./rail-loads.ts";
 import { giving, holding, idle, type SupportSet, type SupportSets } from "./support-sets.ts";
 
 /** Rounds after which the walk is given up. */
 const rounds = 16;
 /** Rounding allowed to a deflection, as a part of the greatest. */
 const rounding = 1e-10;
-
-/** What of a load the rail is laid on its supports by. */
-export type LaidLoad = Pick<RailLoad, "parts" | "roof" | "roofPart" | "dead">;
 
 /**
  * Walks from set of supports to set until none has left its part: such a set is right, since no

@@ -1,7 +1,7 @@
 import { type Factors, factorise, solve } from "./dense.ts";
+import type { LaidLoad } from "./rail-loads.ts";
 import type { RailCompliance } from "./rail-on-ground.ts";
 import type { StationForces } from "./rail-shapes.ts";
-import type { LaidLoad } from "./rail-walk.ts";
 
 /** Parts of supports in a set. */
 export const idle = 0;

@@ -9,7 +9,6 @@ import type { HoopDead } from "../hoop/hoop-dead.ts";
 import type { HoopRuns } from "../hoop/hoop-runs.ts";
 import type { RailedRun } from "../hoop/hoops-on-rails.ts";
 import { inMap } from "../in-map.ts";
-import type { LinkRow } from "../link.ts";
 import { type PlanLines, RailAction } from "./rail-action.ts";
 import { type RailVertical, railVertical } from "./rail-vertical.ts";
 
@@ -25,9 +24,11 @@ export interface RailInCase {
   readonly nearly: RailAt;
 }
 
+type RatioAt = (q: number, combination: LinkCombination) => number;
+
 /** A bound out of what is nearly right. */
 export const atMost =
-  (nearly: LinkRow["ratio"]): LinkRow["ratio"] =>
+  (nearly: RatioAt): RatioAt =>
   (q, combination) =>
     (1 + nearness) * nearly(q, combination);
 

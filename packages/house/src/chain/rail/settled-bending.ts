@@ -1,6 +1,7 @@
+import type { LaidLoad } from "../../rail-pull/rail-loads.ts";
 import type { RailCompliance } from "../../rail-pull/rail-on-ground.ts";
 import type { StationForces } from "../../rail-pull/rail-shapes.ts";
-import { type LaidLoad, RailWalk } from "../../rail-pull/rail-walk.ts";
+import { RailWalk } from "../../rail-pull/rail-walk.ts";
 import { giving, holding, SupportSets } from "../../rail-pull/support-sets.ts";
 import type { VerticalAnswer } from "./vertical-answer.ts";
 

@@ -6,8 +6,8 @@ import {
   sideSign,
 } from "../../rail-pull/case-on-rails.ts";
 import { combinationOf, deadOnRails, type SlopeMoments } from "../../rail-pull/dead-on-rails.ts";
+import type { LaidLoad } from "../../rail-pull/rail-loads.ts";
 import { type RailShapes, roofShape, type StationForces } from "../../rail-pull/rail-shapes.ts";
-import type { LaidLoad } from "../../rail-pull/rail-walk.ts";
 import type { Evaluation, LoadSet } from "../../review/evaluate.ts";
 import type { LinkCombination } from "../combination.ts";
 import { inMap } from "../in-map.ts";
