@@ -10,7 +10,8 @@ import { context, evaluation, everyOf } from "./example-chain.ts";
 const pushed = pushedHoops(context);
 
 test("a rail that is not held carries no push along the house: its share has no bound", () => {
-  const loose = { ...context, rails: { ...context.rails, at: () => null } };
+  const nowhere = { exactly: () => null, nearly: () => null };
+  const loose = { ...context, rails: { ...context.rails, in: () => nowhere } };
   const [row] = alongRailRows(loose, pushed);
   const [light] = linkCombinations;
   if (!row || !light) throw new Error("no row");

@@ -113,10 +113,14 @@ export function forcesAfter(
   into: Float64Array,
   out: number,
 ): void {
-  const [dx, dz] = [steps[at] as number, steps[at + 1] as number];
-  const [alongX, alongZ] = [steps[at + 2] as number, steps[at + 3] as number];
-  const [fx, fz] = [response[state + 3] as number, response[state + 4] as number];
-  const [q, w] = [response[state + 6] as number, response[state + 7] as number];
+  const dx = steps[at] as number;
+  const dz = steps[at + 1] as number;
+  const alongX = steps[at + 2] as number;
+  const alongZ = steps[at + 3] as number;
+  const fx = response[state + 3] as number;
+  const fz = response[state + 4] as number;
+  const q = response[state + 6] as number;
+  const w = response[state + 7] as number;
   const p = response[state + 8] as number;
   const x = fx + q * dz + p * length;
   const z = fz - q * dx - w * length;

@@ -13,11 +13,13 @@ import { chainRows } from "./chain-rows.ts";
 import { chainContext } from "./context.ts";
 import { drawnHoop } from "./drawing/drawn-hoop.ts";
 import { drawnRail } from "./drawing/drawn-rail.ts";
+import { grouped } from "./grouped.ts";
 import { strongestPressure } from "./limit.ts";
 import type { LinkRow } from "./link.ts";
 import { linkCheck } from "./link-check.ts";
 import { linkWords } from "./link-words.ts";
-import { grouped, type RatedRow, RowRater } from "./row-rater.ts";
+import { type RatedRow, worstRow } from "./row-rater.ts";
+import { RowRating } from "./row-rating.ts";
 
 /** The first state of every load set, in the order of the states. */
 function firstStates({ states }: Evaluation): Map<LoadSet, EvaluatedState> {
@@ -76,7 +78,8 @@ export const chainReview = (evaluation: Evaluation): ChainReview =>
 
 /** Rates the rows of links in every state. */
 class RatedLinks {
-  private readonly rater: RowRater;
+  /** K_d q_h beyond which no wind blows, Pa. */
+  private readonly most: number;
   private readonly letters: ReadonlyMap<LoadSet, string>;
   private readonly first: ReadonlyMap<LoadSet, EvaluatedState>;
 
@@ -84,15 +87,17 @@ class RatedLinks {
     private readonly evaluation: Evaluation,
     private readonly detail: boolean,
   ) {
-    this.rater = new RowRater(evaluation.pressure, strongestPressure(evaluation));
+    this.most = strongestPressure(evaluation);
     this.letters = setLetters(evaluation);
     this.first = firstStates(evaluation);
   }
 
   /** A link over all states, with the row that gives way first; none without rows. */
   link(id: LinkId, rows: readonly LinkRow[]): { summary: LinkSummary; rated: RatedRow }[] {
+    const ratings = rows.map((row) => new RowRating(row, this.evaluation.pressure));
     const inStates = [...this.first.keys()].flatMap((set) => {
-      const rated = this.rater.worst(rows.filter(({ windCase }) => windCase.sets.has(set)));
+      const here = ratings.filter(({ row }) => row.windCase.sets.has(set));
+      const rated = worstRow(here, this.most);
       return rated ? [{ rated, inState: this.inState(rated, set) }] : [];
     });
     if (inStates.length === 0) return [];
@@ -102,13 +107,13 @@ class RatedLinks {
     );
     const about = { id, words: linkWords[id], worst, states };
     if (!this.detail) return [{ rated, summary: { ...about, directions: [], parts: [] } }];
-    const directions = this.worstBy(rows, ({ windCase }) => windCase.direction).map(
+    const directions = this.worstBy(ratings, ({ windCase }) => windCase.direction).map(
       ([direction, { check }]) => ({ direction, check }),
     );
     const single = rows.every(({ part }) => part === rows[0]?.part);
     const parts = single
       ? [worst]
-      : this.worstBy(rows, ({ part }) => part)
+      : this.worstBy(ratings, ({ part }) => part)
           .map(([, part]) => part)
           .toSorted((a, b) => (isWeaker(a.check, b.check) ? -1 : 1));
     return [{ rated, summary: { ...about, directions, parts } }];
@@ -134,9 +139,9 @@ class RatedLinks {
     });
   }
 
-  private worstBy(rows: readonly LinkRow[], keyOf: (row: LinkRow) => string) {
-    return [...grouped(rows, keyOf)].map(
-      ([key, some]) => [key, this.inState(this.rater.worst(some) as RatedRow)] as const,
+  private worstBy(ratings: readonly RowRating[], keyOf: (row: LinkRow) => string) {
+    return [...grouped(ratings, ({ row }) => keyOf(row))].map(
+      ([key, some]) => [key, this.inState(worstRow(some, this.most) as RatedRow)] as const,
     );
   }
 

@@ -12,10 +12,14 @@ const parts = [0.3, 0.6, 0.85] as const;
 const looks = ({ touches }: LinkRow, top: number): number[] =>
   touches ? [...parts.map((part) => part * top), top] : [top];
 
+/** Whether a row carries one wind: where a quick bound tells it, by that. */
+const holdsAt = (row: LinkRow, q: number, combination: LinkCombination): boolean =>
+  (row.atMost !== undefined && row.atMost(q, combination) <= 1) || row.ratio(q, combination) <= 1;
+
 /** Whether a row carries every wind up to `q`. */
 export function carries(row: LinkRow, q: number, combination: LinkCombination): boolean {
   const top = Math.min(q, row.lasts(combination));
-  return looks(row, top).every((one) => row.ratio(one, combination) <= 1);
+  return looks(row, top).every((one) => holdsAt(row, one, combination));
 }
 
 /**

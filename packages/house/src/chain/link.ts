@@ -42,6 +42,8 @@ export interface LinkRow {
   lasts(combination: LinkCombination): number;
   /** Whether the rail's contact with the ground has a part in it, so that it may fail and hold again. */
   readonly touches: boolean;
+  /** At most the demand over resistance of `asked`, where that is found quicker. */
+  readonly atMost?: (q: number, combination: LinkCombination) => number;
   /** Works demand and resistance on a sheet, by the formulas that computed them. */
   work(sheet: Chapter, q: number, combination: LinkCombination): void;
 }

@@ -44,6 +44,9 @@ export interface RailLoad extends RailLoadSource {
   readonly dead: number;
 }
 
+/** What of a load the rail is laid on its supports by. */
+export type LaidLoad = Pick<RailLoad, "parts" | "roof" | "roofPart" | "dead">;
+
 /**
  * Loads that lie between a few of them, the corners: every other one is a mean of these. Where the
  * same supports work under all corners, they work under every load between, and no anchor pulls more

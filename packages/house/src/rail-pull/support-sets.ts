@@ -1,5 +1,5 @@
 import { type Factors, factorise, solve } from "./dense.ts";
-import type { RailLoad } from "./rail-loads.ts";
+import type { LaidLoad } from "./rail-loads.ts";
 import type { RailCompliance } from "./rail-on-ground.ts";
 import type { StationForces } from "./rail-shapes.ts";
 
@@ -26,7 +26,7 @@ export class SupportSet {
   ) {}
 
   /** Deflection at every support under a load, m. */
-  lay({ parts, roof, roofPart, dead }: RailLoad, lies: Float64Array): void {
+  lay({ parts, roof, roofPart, dead }: LaidLoad, lies: Float64Array): void {
     this.times += 1;
     const often = this.times > oftenEnough;
     const { system } = this;

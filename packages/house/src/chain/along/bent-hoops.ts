@@ -14,6 +14,7 @@ import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import { anyPlane } from "../hoop/holed-tube.ts";
 import { factoredDead, type HoopAnswer } from "../hoop/hoop-answers.ts";
+import { HoopBounds, leastCapacities } from "../hoop/hoop-bounds.ts";
 import { type ByMethod, type Capacities, hoopStrength } from "../hoop/hoop-strength.ts";
 import type { LinkRow } from "../link.ts";
 import { capacitiesOf, weightTaken } from "../links/hoop.ts";
@@ -31,6 +32,8 @@ import { AlongSheet, momentResultant } from "./along-work.ts";
 /** What the hoops can take, bent both ways and twisted; null where the standard does not cover them. */
 export interface BentHoopStrength {
   readonly capacities: ByMethod<Capacities[]>;
+  /** Of all places. */
+  readonly least: ByMethod<Capacities>;
   readonly torsion: ByMethod<number>;
   /** In the hoop's plane and out of it, N. */
   readonly euler: number;
@@ -51,8 +54,10 @@ export function bentHoopStrength(context: ChainContext): BentHoopStrength | null
     torsion: length,
   });
   if (!torsion.covered) return null;
+  const capacities = capacitiesOf(strength, context);
   return {
-    capacities: capacitiesOf(strength, context),
+    capacities,
+    least: leastCapacities(capacities),
     torsion,
     euler: strength.euler,
     eulerAcross: strength.eulerAcross,
@@ -92,14 +97,19 @@ export function worstBent(
   const count = capacities.length;
   const sum = (at: number): number =>
     deadFactor * (dead.along[at] as number) + windFactor * (wind.along[at] as number);
-  let [compression, compressedAt] = [0, 0];
+  let compression = 0;
+  let compressedAt = 0;
   for (let at = 0; at < count; at += 1) {
     const axial = sum(at);
-    if (-axial > compression) [compression, compressedAt] = [-axial, at];
+    if (-axial > compression) {
+      compression = -axial;
+      compressedAt = at;
+    }
   }
   const amplifier = momentAmplifier(method, compression, strength.euler);
   const across = momentAmplifier(method, compression, strength.eulerAcross);
-  let [ratio, worst] = [0, 0];
+  let ratio = 0;
+  let worst = 0;
   for (let at = 0; at < count; at += 1) {
     const can = capacities[at] as Capacities;
     const axial = sum(at);
@@ -112,9 +122,35 @@ export function worstBent(
       t <= smallTorsion
         ? interactionEnvelope.evaluate(p, m, 0)
         : torsionInteraction.evaluate(p, m, 0, Math.abs(sum(count + at)) / can.shear, t);
-    if (!(own <= ratio)) [ratio, worst] = [own, at];
+    if (!(own <= ratio)) {
+      ratio = own;
+      worst = at;
+    }
   }
   return { ratio, at: worst, compression, compressedAt };
+}
+
+/** At most what a hoop bent both ways is asked anywhere. */
+export function bentAtMost(
+  context: ChainContext,
+  answer: HoopAnswer,
+  { least, euler, eulerAcross, torsion }: BentHoopStrength,
+  { demand, local }: OutOfPlaneLoad,
+): LinkRow["ratio"] {
+  const bounds = new HoopBounds(answer, least, euler);
+  const greatest = (all: Float64Array | undefined): number =>
+    all?.reduce((most, one) => Math.max(most, Math.abs(one)), 0) ?? 0;
+  const bending = greatest(demand?.bending) + Math.abs(local);
+  const twisting = greatest(demand?.torsion);
+  return (q, combination) => {
+    const { method } = combination;
+    const w = combination.wind * q;
+    return bounds.bending(factoredDead(context.dead, answer.windCase, combination), w, method, {
+      eulerAcross,
+      bending: w * bending,
+      torsion: (w * twisting) / torsion[method],
+    });
+  };
 }
 
 const sumOfMoments = formula({

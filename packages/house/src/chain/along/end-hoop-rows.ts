@@ -5,7 +5,13 @@ import { type LinkRow, ratioRow } from "../link.ts";
 import { whileTied } from "../links/ties.ts";
 import { silent } from "../worked-row.ts";
 import { alongDemand, pushedCases } from "./along-demand.ts";
-import { bentHoopStrength, bentWork, type OutOfPlaneLoad, worstBent } from "./bent-hoops.ts";
+import {
+  bentAtMost,
+  bentHoopStrength,
+  bentWork,
+  type OutOfPlaneLoad,
+  worstBent,
+} from "./bent-hoops.ts";
 import { workBetween, worstBetween } from "./between-lines.ts";
 import type { AlongPush } from "./end-pushes.ts";
 import { hoopsAlong } from "./hoop-along.ts";
@@ -56,6 +62,7 @@ export function endHoopRows(context: ChainContext, braced: boolean): LinkRow[] {
           run: `${between ? "between its purlins" : "from foot to foot"}; ${run.words}`,
           windCase: { ...windCase, sets },
           work: bentWork(context, answer, strength, load),
+          atMost: bentAtMost(context, answer, strength, load),
         },
         (q, combination) => {
           const factors = factorsOf(context, answer, q, combination);

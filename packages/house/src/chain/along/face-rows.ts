@@ -8,10 +8,12 @@ import {
 } from "@hoopstay/strength";
 import type { LoadSet } from "../../review/evaluate.ts";
 import { mainForm } from "../chain-case.ts";
+import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
-import { type FootForces, factorsOf, footAtRail } from "../hoop/foot-forces.ts";
+import { type FootForces, footAtRail } from "../hoop/foot-forces.ts";
 import { footWords, workForces } from "../hoop/foot-rows.ts";
 import { type GoverningFoot, governingFeet } from "../hoop/governing-feet.ts";
+import { factoredDead } from "../hoop/hoop-answers.ts";
 import { type LinkRow, ratioRow } from "../link.ts";
 import {
   type FaceAt,
@@ -22,6 +24,7 @@ import {
   weakestFace,
 } from "../links/face.ts";
 import { whileTied } from "../links/ties.ts";
+import { atMost, type RailAt } from "../rail/rail-actions.ts";
 import { factoredPressure } from "../superposed.ts";
 import { AlongSheet } from "./along-work.ts";
 import type { PushedHoop } from "./pushed-hoops.ts";
@@ -80,6 +83,15 @@ function rowOf(
   const { railed } = run;
   const foot = { answer, side, y: hoopPlaces[hoop] as number };
   const forces: FootForces = { uplift: 0, thrust: 0, couple: 0 };
+  const rail = context.rails.in(windCase, set, side);
+  const ratio = (at: RailAt) => (q: number, combination: LinkCombination) => {
+    const d = factoredDead(context.dead, answer.windCase, combination);
+    const w = combination.wind * q;
+    const { uplift, couple } = footAtRail.at(answer, side, d, w, forces);
+    const { vertical, plan } = stress(at, hoops, side, q, combination);
+    const { method } = combination;
+    return faceRatio(own.limits, method, uplift, w * demand.tipping, couple, vertical, plan);
+  };
   const row = ratioRow(
     {
       link: "ridge-line",
@@ -88,23 +100,18 @@ function rowOf(
       run: `${sharing.words}; ${run.words}`,
       windCase: { ...windCase, sets },
       touches: true,
+      atMost: atMost(ratio(rail.nearly)),
       work: (sheet, q, combination) => {
         const at = workForces(sheet, context, foot, footAtRail, q, combination);
         const factored = sheet.work(factoredPressure, [combination.wind, q]);
         const { endArea } = evaluation.shell;
         const along = new AlongSheet(sheet, factored, demand, sharing.hoops, endArea);
         const { tipping } = along;
-        const beside = stress(windCase, hoops, set, side, q, combination);
+        const beside = stress(rail.exactly, hoops, side, q, combination);
         faceWork(sheet, own, combination.method, at, tipping, beside);
       },
     },
-    (q, combination) => {
-      const [d, w] = factorsOf(context, answer, q, combination);
-      const { uplift, couple } = footAtRail.at(answer, side, d, w, forces);
-      const { vertical, plan } = stress(windCase, hoops, set, side, q, combination);
-      const { method } = combination;
-      return faceRatio(own.limits, method, uplift, w * demand.tipping, couple, vertical, plan);
-    },
+    ratio(rail.exactly),
   );
   return whileTied(context, answer, row);
 }

@@ -1,10 +1,11 @@
 import type { ChainContext } from "../context.ts";
-import { type FootForces, factorsOf } from "../hoop/foot-forces.ts";
+import { grouped } from "../grouped.ts";
+import type { FootForces } from "../hoop/foot-forces.ts";
 import { footWords, workForces } from "../hoop/foot-rows.ts";
 import { type GoverningFoot, governingFeet } from "../hoop/governing-feet.ts";
+import { factoredDead } from "../hoop/hoop-answers.ts";
 import { type LinkRow, ratioRow } from "../link.ts";
 import { whileTied } from "../links/ties.ts";
-import { grouped } from "../row-rater.ts";
 import { factoredPressure } from "../superposed.ts";
 import { AlongSheet } from "./along-work.ts";
 import { type AlongPart, footParts } from "./foot-parts.ts";
@@ -48,7 +49,8 @@ function rowOf(
       },
     },
     (q, combination) => {
-      const [d, w] = factorsOf(context, answer, q, combination);
+      const d = factoredDead(context.dead, answer.windCase, combination);
+      const w = combination.wind * q;
       along.shear = w * demand.shear;
       along.tipping = w * demand.tipping;
       along.torque = w * demand.torque;

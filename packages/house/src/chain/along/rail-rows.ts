@@ -1,13 +1,15 @@
 import { formula, judged } from "@hoopstay/core";
 import type { LoadSet } from "../../review/evaluate.ts";
 import { mainForm } from "../chain-case.ts";
+import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
+import { grouped } from "../grouped.ts";
 import { type FootSide, footSides } from "../hoop/foot-forces.ts";
 import { type LinkRow, ratioRow } from "../link.ts";
 import { nearestPlace } from "../rail/nearest-place.ts";
-import { notHeld, type RailAction } from "../rail/rail-actions.ts";
+import type { RailAction } from "../rail/rail-action.ts";
+import { atMost, notHeld, type RailAt } from "../rail/rail-actions.ts";
 import { railShares, railStrengthOf, railStrengths, workRailShares } from "../rail/rail-shares.ts";
-import { grouped } from "../row-rater.ts";
 import { factoredPressure, momentOverStrength } from "../superposed.ts";
 import { AlongSheet } from "./along-work.ts";
 import type { PushedHoop } from "./pushed-hoops.ts";
@@ -75,6 +77,11 @@ function rowOf(
     }
     return { ratio, place };
   };
+  const rail = rails.in(windCase, set, side);
+  const ratio = (at: RailAt) => (q: number, combination: LinkCombination) => {
+    const action = at(q, combination);
+    return action ? worstFoot(action, combination.wind * q, combination.method).ratio : notHeld;
+  };
   return ratioRow(
     {
       link: "ridge-line",
@@ -83,8 +90,9 @@ function rowOf(
       run: sharing.words,
       windCase: { ...windCase, sets: new Map([[set, sets.get(set) as number]]) },
       touches: true,
+      atMost: atMost(ratio(rail.nearly)),
       work: (sheet, q, combination) => {
-        const action = rails.at(windCase, set, side, q, combination);
+        const action = rail.exactly(q, combination);
         if (!action) return;
         const { method, wind } = combination;
         const { place } = worstFoot(action, wind * q, method);
@@ -100,9 +108,6 @@ function rowOf(
         sheet.work(railWithFoot, [x, y, foot, turn, v, t]);
       },
     },
-    (q, combination) => {
-      const action = rails.at(windCase, set, side, q, combination);
-      return action ? worstFoot(action, combination.wind * q, combination.method).ratio : notHeld;
-    },
+    ratio(rail.exactly),
   );
 }

@@ -5,7 +5,7 @@ import { designCombinations, type LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import { factoredDead, type HoopAnswer, hoopWords } from "../hoop/hoop-answers.ts";
 import { hoopStrength } from "../hoop/hoop-strength.ts";
-import { capacitiesOf, noWorst, worstAlong } from "../links/hoop.ts";
+import { capacitiesOf, worstAlong } from "../links/hoop.ts";
 
 interface Worst {
   readonly answer: HoopAnswer;
@@ -20,7 +20,6 @@ function worstHoop(context: ChainContext): Worst | null {
   const strength = hoopStrength(house, runs.outline);
   if ("covered" in strength) return null;
   const capacities = capacitiesOf(strength, context);
-  const into = noWorst();
   let worst: Worst | null = null;
   for (const combination of designCombinations(site.combination)) {
     const { method, wind } = combination;
@@ -29,7 +28,7 @@ function worstHoop(context: ChainContext): Worst | null {
       if (answer.run.bound || answer.run.tied) continue;
       const d = factoredDead(dead, answer.windCase, combination);
       const w = wind * pressure;
-      const { ratio } = worstAlong(answer, capacities[method], strength.euler, d, w, method, into);
+      const { ratio } = worstAlong(answer, capacities[method], strength.euler, d, w, method);
       if (!worst || ratio > worst.ratio) worst = { answer, combination, ratio };
     }
   }

@@ -5,7 +5,7 @@ import type { ChainContext } from "../context.ts";
 import { type LinkRow, plainRow } from "../link.ts";
 import { whileTied } from "../links/ties.ts";
 import { Superposed } from "../superposed.ts";
-import { type FootForces, type FootReading, type FootSide, factorsOf } from "./foot-forces.ts";
+import type { FootForces, FootReading, FootSide } from "./foot-forces.ts";
 import { governingFeet, type LoadedHoop } from "./governing-feet.ts";
 import { factoredDead, type HoopAnswer, hoopWords } from "./hoop-answers.ts";
 
@@ -61,7 +61,8 @@ export function footRows(
       const windCase = { ...answer.windCase, sets };
       return parts.map(({ part, measure, demand, resistance, work }) => {
         const asked = (q: number, combination: LinkCombination): number => {
-          const [d, w] = factorsOf(context, answer, q, combination);
+          const d = factoredDead(context.dead, answer.windCase, combination);
+          const w = combination.wind * q;
           return demand(reading.at(answer, side, d, w, forces), combination.method);
         };
         const row = plainRow(

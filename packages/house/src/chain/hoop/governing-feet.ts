@@ -1,6 +1,6 @@
 import type { LoadSet } from "../../review/evaluate.ts";
 import type { ChainContext } from "../context.ts";
-import { grouped } from "../row-rater.ts";
+import { grouped } from "../grouped.ts";
 import { type FootForces, type FootReading, type FootSide, footSides } from "./foot-forces.ts";
 import type { HoopAnswer } from "./hoop-answers.ts";
 
@@ -125,8 +125,10 @@ function outdoes(one: Feels<LoadedHoop>, other: Feels<LoadedHoop>): boolean {
     if ((other.along[force] as number) > slack * (one.along[force] as number)) return false;
   }
   for (let force = 0; force < one.strong.length; force += 1) {
-    const [a, b] = [one.strong[force] as number, one.light[force] as number];
-    const [c, d] = [other.strong[force] as number, other.light[force] as number];
+    const a = one.strong[force] as number;
+    const b = one.light[force] as number;
+    const c = other.strong[force] as number;
+    const d = other.light[force] as number;
     if (force === 0 && (a * c < 0 || b * d < 0)) return false;
     if (!isFarther(a, b, c, d)) return false;
   }

@@ -9,7 +9,7 @@ import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import { sideHold } from "../hoop/side-hold.ts";
 import { type LinkMaker, type LinkRow, plainRow } from "../link.ts";
-import { notHeld } from "../rail/rail-actions.ts";
+import { atMost, notHeld, type RailAt } from "../rail/rail-actions.ts";
 import { forceOverStrength, found } from "../superposed.ts";
 
 /** Pull of each anchor that its rail needs of it, against what it may pull; load case 1. */
@@ -26,7 +26,15 @@ export const anchorsLink: LinkMaker = (context) => {
       if (known.has(index)) continue;
       known.add(index);
       for (const side of railSides) {
+        const rail = rails.in(windCase, set, side);
         vertical.anchors[side].forEach((anchor, at) => {
+          const pull = (by: RailAt) => (q: number, combination: LinkCombination) => {
+            const action = by(q, combination);
+            return action
+              ? tetherTension.evaluate(action.pulls[at] as number, sineOf(anchor))
+              : notHeld;
+          };
+          const most = atMost(pull(rail.nearly));
           const times = (method: "ASD" | "LRFD") => combinationOf(method).anchor * anchor.allowable;
           rows.push(
             plainRow(
@@ -37,25 +45,21 @@ export const anchorsLink: LinkMaker = (context) => {
                 run: "rail on its anchors and the ground",
                 windCase: { ...windCase, sets: new Map([[set, index]]) },
                 touches: true,
+                atMost: (q, combination) => most(q, combination) / times(combination.method),
                 measure: "force",
                 work: (sheet, q, combination) => {
                   const { method, words } = combination;
-                  const up = vertical.at(set, index, side, q, combination);
-                  if (!up) return;
+                  const action = rail.exactly(q, combination);
+                  if (!action) return;
                   const by = "rail on its anchors and the ground, the worse of all ways";
-                  const pull = up.pulls[at] as number;
-                  const upright = found("T_v", "upright pull", pull, "force", by);
+                  const greatest = action.pulls[at] as number;
+                  const upright = found("T_v", "upright pull", greatest, "force", by);
                   const needs = sheet.work(upright, [], { note: words });
                   const tension = sheet.work(tetherTension, [needs, sineOf(anchor)]);
                   sheet.work(forceOverStrength, [tension, times(method)]);
                 },
               },
-              (q: number, combination: LinkCombination) => {
-                const up = vertical.at(set, index, side, q, combination);
-                return up
-                  ? tetherTension.evaluate(up.pulls[at] as number, sineOf(anchor))
-                  : notHeld;
-              },
+              pull(rail.exactly),
               { ASD: times("ASD"), LRFD: times("LRFD") },
             ),
           );

@@ -11,23 +11,16 @@ import {
   type StubOnFace,
 } from "@hoopstay/strength";
 import type { House } from "../../model/house-model.ts";
-import type { LoadSet } from "../../review/evaluate.ts";
-import { type ChainCase, mainForm } from "../chain-case.ts";
+import { mainForm } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
-import {
-  atRail,
-  type FootForces,
-  type FootSide,
-  factorsOf,
-  footAtRail,
-} from "../hoop/foot-forces.ts";
+import { atRail, type FootForces, type FootSide, footAtRail } from "../hoop/foot-forces.ts";
 import { footWords, loadedHoops, workForces } from "../hoop/foot-rows.ts";
 import { governingFeet } from "../hoop/governing-feet.ts";
-import { type HoopAnswer, standsFor } from "../hoop/hoop-answers.ts";
+import { factoredDead, type HoopAnswer, standsFor } from "../hoop/hoop-answers.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
 import { nearestPlace } from "../rail/nearest-place.ts";
-import { notHeld } from "../rail/rail-actions.ts";
+import { atMost, notHeld, type RailAt } from "../rail/rail-actions.ts";
 import { noted, wallOf } from "./bolts.ts";
 import { whileTied } from "./ties.ts";
 
@@ -63,9 +56,8 @@ export interface RailStress {
 }
 
 type StressAt = (
-  windCase: ChainCase,
+  rail: RailAt,
   hoops: readonly number[],
-  set: LoadSet,
   side: FootSide,
   q: number,
   combination: LinkCombination,
@@ -80,23 +72,23 @@ export function railStress({ evaluation, rails, hoopPlaces }: ChainContext): Str
   const stationsOf = (side: FootSide): number[] =>
     hoopPlaces.map((y) => nearestPlace(rails.places[side], y));
   const stations = { left: stationsOf("left"), right: stationsOf("right") };
-  return (windCase, hoops, set, side, q, combination) => {
-    const action = rails.at(windCase, set, side, q, combination);
+  return (rail, hoops, side, q, combination) => {
+    const action = rail(q, combination);
     // Without places the rails are not looked at: see the quick form.
     if (!action) return rails.places[side].length === 0 ? unbent : unheld;
-    const at = (index: number): RailStress => {
-      const place = stations[side][index] as number;
-      return {
-        vertical: (action.vertical[place] as number) / elasticModulusX,
-        plan: (action.plan[place] as number) / elasticModulusY,
-      };
-    };
-    let worst = at(hoops[0] as number);
-    for (const hoop of hoops) {
-      const own = at(hoop);
-      if (own.vertical + own.plan > worst.vertical + worst.plan) worst = own;
+    const own = stations[side];
+    let vertical = 0;
+    let plan = 0;
+    for (let hoop = 0; hoop < hoops.length; hoop += 1) {
+      const place = own[hoops[hoop] as number] as number;
+      const up = (action.vertical[place] as number) / elasticModulusX;
+      const across = (action.plan[place] as number) / elasticModulusY;
+      if (up + across > vertical + plan) {
+        vertical = up;
+        plan = across;
+      }
     }
-    return worst;
+    return { vertical, plan };
   };
 }
 
@@ -154,6 +146,14 @@ export const faceLink: LinkMaker = (context) => {
     const { input, limits } = weakestFace(made, hoops);
     const foot = { answer, side, y: hoopPlaces[hoop] as number };
     for (const [set, index] of sets) {
+      const rail = context.rails.in(windCase, set, side);
+      const ratio = (at: RailAt) => (q: number, combination: LinkCombination) => {
+        const d = factoredDead(context.dead, answer.windCase, combination);
+        const w = combination.wind * q;
+        const { uplift, couple } = atRail(answer, side, d, w, forces);
+        const { vertical, plan } = stressAt(at, hoops, side, q, combination);
+        return faceRatio(limits, combination.method, uplift, 0, couple, vertical, plan);
+      };
       const about = {
         link: "face",
         part: "the face bends in under the stub",
@@ -161,19 +161,14 @@ export const faceLink: LinkMaker = (context) => {
         run: run.words,
         windCase: { ...windCase, sets: new Map([[set, index]]) },
         touches: true,
+        atMost: atMost(ratio(rail.nearly)),
         work: (sheet: Chapter, q: number, combination: LinkCombination) => {
           const at = workForces(sheet, context, foot, footAtRail, q, combination);
-          const stress = stressAt(windCase, hoops, set, side, q, combination);
+          const stress = stressAt(rail.exactly, hoops, side, q, combination);
           faceWork(sheet, input, combination.method, at, stress);
         },
       } as const;
-      const row = ratioRow(about, (q, combination) => {
-        const [d, w] = factorsOf(context, answer, q, combination);
-        const { uplift, couple } = atRail(answer, side, d, w, forces);
-        const { vertical, plan } = stressAt(windCase, hoops, set, side, q, combination);
-        return faceRatio(limits, combination.method, uplift, 0, couple, vertical, plan);
-      });
-      rows.push(whileTied(context, answer, row));
+      rows.push(whileTied(context, answer, ratioRow(about, ratio(rail.exactly))));
     }
   }
   const notes = made.map(({ input }) => faceStrength(input, 0)).filter((one) => one.covered);

@@ -10,6 +10,7 @@ import type { ChainCase } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import { factoredDead, type HoopAnswer, hoopWords } from "../hoop/hoop-answers.ts";
+import { HoopBounds, leastCapacities } from "../hoop/hoop-bounds.ts";
 import type { HoopPlace } from "../hoop/hoop-stations.ts";
 import {
   type ByMethod,
@@ -22,28 +23,14 @@ import { ratioRow } from "../link.ts";
 import { forceOverStrength, grownMoment, hasBuckled, Superposed } from "../superposed.ts";
 import { whileTied } from "./ties.ts";
 
-/** Where along a hoop the ratio is greatest, and the forces there. */
-export interface HoopWorst {
-  ratio: number;
-  place: number;
-  axial: number;
-  moment: number;
-  amplifier: number;
+/** Where along a hoop the ratio is greatest. */
+interface HoopWorst {
+  readonly ratio: number;
+  readonly place: number;
   /** Greatest compression anywhere along the hoop, and where. */
-  compression: number;
-  compressedAt: number;
+  readonly compression: number;
+  readonly compressedAt: number;
 }
-
-/** To be written into. */
-export const noWorst = (): HoopWorst => ({
-  ratio: 0,
-  place: 0,
-  axial: 0,
-  moment: 0,
-  amplifier: 1,
-  compression: 0,
-  compressedAt: 0,
-});
 
 /** What every place looked at along the hoop can take. */
 export function capacitiesOf(
@@ -60,7 +47,7 @@ export function capacitiesOf(
   return { ASD: of("ASD"), LRFD: of("LRFD") };
 }
 
-/** Bending with thrust by H1-1 along one hoop, second order by the amplified moment. Writes into `into`. */
+/** Bending with thrust by H1-1 along one hoop, second order by the amplified moment. */
 export function worstAlong(
   { dead, wind }: HoopAnswer,
   capacities: readonly Capacities[],
@@ -68,37 +55,35 @@ export function worstAlong(
   deadFactor: number,
   windFactor: number,
   method: "ASD" | "LRFD",
-  into: HoopWorst,
 ): HoopWorst {
   const count = capacities.length;
   const moments = 2 * count;
   const [still, blown] = [dead.along, wind.along];
-  into.compression = 0;
-  into.compressedAt = 0;
+  let compression = 0;
+  let compressedAt = 0;
   for (let at = 0; at < count; at += 1) {
     const axial = deadFactor * (still[at] as number) + windFactor * (blown[at] as number);
-    if (-axial > into.compression) {
-      into.compression = -axial;
-      into.compressedAt = at;
+    if (-axial > compression) {
+      compression = -axial;
+      compressedAt = at;
     }
   }
-  into.amplifier = momentAmplifier(method, into.compression, euler);
-  into.ratio = -1;
+  const amplifier = momentAmplifier(method, compression, euler);
+  let worst = -1;
+  let place = 0;
   for (let at = 0; at < count; at += 1) {
     const axial = deadFactor * (still[at] as number) + windFactor * (blown[at] as number);
     const moment =
       deadFactor * (still[moments + at] as number) + windFactor * (blown[moments + at] as number);
     const can = capacities[at] as Capacities;
     const along = axial > 0 ? can.tension : can.compression;
-    const ratio = interaction(axial, along, into.amplifier * moment, can.moment, 0, can.moment);
-    if (!(ratio <= into.ratio)) {
-      into.ratio = ratio;
-      into.place = at;
-      into.axial = axial;
-      into.moment = moment;
+    const ratio = interaction(axial, along, amplifier * moment, can.moment, 0, can.moment);
+    if (!(ratio <= worst)) {
+      worst = ratio;
+      place = at;
     }
   }
-  return into;
+  return { ratio: worst, place, compression, compressedAt };
 }
 
 /** The greatest shear over what the tube takes in shear. */
@@ -133,8 +118,8 @@ export const hoopLink: LinkMaker = (context) => {
     };
   }
   const capacities = capacitiesOf(strength, context);
+  const least = leastCapacities(capacities);
   const rows: LinkRow[] = [];
-  const worst = noWorst();
   for (const answer of answers) {
     if (answer.run.bound) continue;
     const { windCase, run } = answer;
@@ -143,19 +128,28 @@ export const hoopLink: LinkMaker = (context) => {
     const about = { link: "hoop", place, run: run.words, windCase } as const;
     const workBending = bendingWork(context, answer, strength, capacities);
     const workShear = shearWork(context, answer, capacities);
-    const factors = (q: number, combination: LinkCombination) =>
-      [factoredDead(dead, windCase, combination), combination.wind * q] as const;
+    const bounds = new HoopBounds(answer, least, strength.euler);
+    const bendingAtMost: LinkRow["ratio"] = (q, combination) => {
+      const d = factoredDead(dead, windCase, combination);
+      return bounds.bending(d, combination.wind * q, combination.method);
+    };
+    const shearAtMost: LinkRow["ratio"] = (q, combination) => {
+      const d = factoredDead(dead, windCase, combination);
+      return bounds.shear(d, combination.wind * q, combination.method);
+    };
     const bending = ratioRow(
-      { ...about, part: "bending with thrust", work: workBending },
+      { ...about, part: "bending with thrust", work: workBending, atMost: bendingAtMost },
       (q, combination) => {
         const { method } = combination;
-        const [d, w] = factors(q, combination);
-        return worstAlong(answer, capacities[method], strength.euler, d, w, method, worst).ratio;
+        const d = factoredDead(dead, windCase, combination);
+        const w = combination.wind * q;
+        return worstAlong(answer, capacities[method], strength.euler, d, w, method).ratio;
       },
     );
-    const shear = ratioRow({ ...about, part: "shear", work: workShear }, (q, combination) => {
-      const [d, w] = factors(q, combination);
-      return shearRatio(answer, capacities[combination.method], d, w);
+    const aboutShear = { ...about, part: "shear", work: workShear, atMost: shearAtMost };
+    const shear = ratioRow(aboutShear, (q, combination) => {
+      const d = factoredDead(dead, windCase, combination);
+      return shearRatio(answer, capacities[combination.method], d, combination.wind * q);
     });
     rows.push(whileTied(context, answer, bending), whileTied(context, answer, shear));
   }
@@ -216,7 +210,7 @@ function bendingWork(
     const d = combination.dead * weight;
     const all = capacities[method];
     const w = combination.wind * q;
-    const worst = worstAlong(answer, all, strength.euler, d, w, method, noWorst());
+    const worst = worstAlong(answer, all, strength.euler, d, w, method);
     const count = all.length;
     const s = runs.places[worst.place]?.s ?? 0;
     const along = `${s.toFixed(3)} m along the hoop from its left foot`;

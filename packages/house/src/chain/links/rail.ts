@@ -7,13 +7,13 @@ import {
   torsionInteraction,
 } from "@hoopstay/strength";
 import { type RailSide, railSides } from "../../rail-pull/case-on-rails.ts";
-import type { LoadSet } from "../../review/evaluate.ts";
-import { type ChainCase, mainForm } from "../chain-case.ts";
+import { mainForm } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import { sideHold } from "../hoop/side-hold.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
-import { notHeld, type RailAction } from "../rail/rail-actions.ts";
+import type { RailAction } from "../rail/rail-action.ts";
+import { atMost, notHeld, type RailAt, type RailInCase } from "../rail/rail-actions.ts";
 import {
   betweenMembers,
   type RailStrength,
@@ -24,26 +24,21 @@ import {
 } from "../rail/rail-shares.ts";
 import { steelFindings, steelOfTube } from "../steel.ts";
 
-/** Place of the shear's share. */
-const shearShare = 3;
-
-/** Shares of one section as the interaction takes them: no thrust, both moments, shear, torsion. */
-const sharesAt = (action: RailAction, can: RailStrength, method: "ASD" | "LRFD", at: number) => {
-  const { x, y, v, t } = railShares(action, can, method, at);
-  return [0, x, y, v, t] as const;
-};
-
 /** The section along a rail that is asked most. */
 function worstSection(
   action: RailAction,
   can: RailStrength,
   method: "ASD" | "LRFD",
 ): { readonly ratio: number; readonly at: number } {
-  let [ratio, worst] = [0, 0];
+  let ratio = 0;
+  let worst = 0;
   for (let at = 0; at < action.vertical.length; at += 1) {
-    const shares = sharesAt(action, can, method, at);
-    const own = Math.max(shares[shearShare], interactionWithTorsion(...shares));
-    if (own > ratio) [ratio, worst] = [own, at];
+    const { x, y, v, t } = railShares(action, can, method, at);
+    const own = Math.max(v, interactionWithTorsion(0, x, y, v, t));
+    if (own > ratio) {
+      ratio = own;
+      worst = at;
+    }
   }
   return { ratio, at: worst };
 }
@@ -65,13 +60,12 @@ const greaterShare = formula({
 /** Strengths of the rail, its moments where it is asked most, and their shares together. */
 function railWork(
   { evaluation, rails }: ChainContext,
-  windCase: ChainCase,
-  set: LoadSet,
+  rail: RailInCase,
   side: RailSide,
   can: RailStrength,
 ): LinkRow["work"] {
   return (sheet, q, combination) => {
-    const action = rails.at(windCase, set, side, q, combination);
+    const action = rail.exactly(q, combination);
     if (!action) return;
     const { method, words } = combination;
     const { at } = worstSection(action, can, method);
@@ -104,6 +98,11 @@ export const railLink: LinkMaker = (context) => {
     if (!mainForm(windCase)) continue;
     for (const [set, index] of windCase.sets) {
       for (const side of railSides) {
+        const rail = rails.in(windCase, set, side);
+        const ratio = (at: RailAt) => (q: number, combination: LinkCombination) => {
+          const action = at(q, combination);
+          return action ? worstSection(action, can, combination.method).ratio : notHeld;
+        };
         const about = {
           link: "rail",
           part: tied ? "bending up and down and in plan, with torsion" : "bending up and down",
@@ -113,14 +112,10 @@ export const railLink: LinkMaker = (context) => {
             : "on its anchors and the ground",
           windCase: { ...windCase, sets: new Map([[set, index]]) },
           touches: true,
-          work: railWork(context, windCase, set, side, can),
+          atMost: atMost(ratio(rail.nearly)),
+          work: railWork(context, rail, side, can),
         } as const;
-        rows.push(
-          ratioRow(about, (q: number, combination: LinkCombination) => {
-            const action = rails.at(windCase, set, side, q, combination);
-            return action ? worstSection(action, can, combination.method).ratio : notHeld;
-          }),
-        );
+        rows.push(ratioRow(about, ratio(rail.exactly)));
       }
     }
   }

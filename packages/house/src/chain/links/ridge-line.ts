@@ -1,5 +1,5 @@
 import { type LinkNotChecked, measured, type Words } from "@hoopstay/core";
-import { bentHoopStrength, bentWork, worstBent } from "../along/bent-hoops.ts";
+import { bentAtMost, bentHoopStrength, bentWork, worstBent } from "../along/bent-hoops.ts";
 import { braceRows } from "../along/brace-rows.ts";
 import { bracedBays } from "../along/braced-bays.ts";
 import { alongFaceRows } from "../along/face-rows.ts";
@@ -79,6 +79,7 @@ function hoopRows(context: ChainContext, pushed: readonly PushedHoop[]): LinkRow
         run: `${sharing.words}; ${run.words}`,
         windCase: { ...windCase, sets },
         work: bentWork(context, answer, strength, load),
+        atMost: bentAtMost(context, answer, strength, load),
       },
       (q, combination) => {
         const factors = factorsOf(context, answer, q, combination);

@@ -17,13 +17,13 @@ import {
 import type { House } from "../../model/house-model.ts";
 import type { SplicePlates } from "../../model/link-parts.ts";
 import { type RailSide, railSides } from "../../rail-pull/case-on-rails.ts";
-import type { LoadSet } from "../../review/evaluate.ts";
-import { type ChainCase, mainForm } from "../chain-case.ts";
+import { mainForm } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
 import { nearestPlace } from "../rail/nearest-place.ts";
-import { notHeld } from "../rail/rail-actions.ts";
+import type { RailAction } from "../rail/rail-action.ts";
+import { atMost, notHeld, type RailAt } from "../rail/rail-actions.ts";
 import { steelFindings } from "../steel.ts";
 import { found } from "../superposed.ts";
 import { noted, wallOf } from "./bolts.ts";
@@ -128,7 +128,13 @@ export const splicesLink: LinkMaker = (context) => {
     if (!mainForm(windCase)) continue;
     for (const [set, index] of windCase.sets) {
       for (const side of railSides) {
-        const worst = worstSplice(context, windCase, set, side, splices, strength);
+        const rail = context.rails.in(windCase, set, side);
+        const worst = worstSplice(context, side, splices, strength);
+        const ratio = (at: RailAt) => (q: number, combination: LinkCombination) => {
+          const found = worst(at(q, combination), combination);
+          if (!found) return notHeld;
+          return shareAt(found.vertical, found.plan, strength, combination.method);
+        };
         rows.push(
           ratioRow(
             {
@@ -140,14 +146,13 @@ export const splicesLink: LinkMaker = (context) => {
                 : "plates on both side faces, place not told: the worst along the rail",
               windCase: { ...windCase, sets: new Map([[set, index]]) },
               touches: true,
-              work: (sheet, q, combination) =>
-                spliceWork(sheet, context, splices, strength, worst(q, combination), combination),
+              atMost: atMost(ratio(rail.nearly)),
+              work: (sheet, q, combination) => {
+                const found = worst(rail.exactly(q, combination), combination);
+                spliceWork(sheet, context, splices, strength, found, combination);
+              },
             },
-            (q, combination) => {
-              const found = worst(q, combination);
-              if (!found) return notHeld;
-              return shareAt(found.vertical, found.plan, strength, combination.method);
-            },
+            ratio(rail.exactly),
           ),
         );
       }
@@ -195,15 +200,12 @@ interface SpliceMoments {
 
 function worstSplice(
   context: ChainContext,
-  windCase: ChainCase,
-  set: LoadSet,
   side: RailSide,
   splices: SplicePlates,
   strength: SpliceStrength,
 ) {
   const places = placesOf(context, splices, side);
-  return (q: number, combination: LinkCombination): SpliceMoments | null => {
-    const action = context.rails.at(windCase, set, side, q, combination);
+  return (action: RailAction | null, combination: LinkCombination): SpliceMoments | null => {
     if (!action) return null;
     let [worst, most]: [SpliceMoments | null, number] = [null, -1];
     for (const place of places) {

@@ -9,13 +9,13 @@ import {
 import type { ChainCase } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
 import type { ChainContext } from "../context.ts";
+import { grouped } from "../grouped.ts";
 import { factoredDead, type HoopAnswer, hoopWords } from "../hoop/hoop-answers.ts";
 import type { FramedBar } from "../hoop/hoop-frame.ts";
 import type { HoopRun } from "../hoop/hoop-run.ts";
 import { inMap } from "../in-map.ts";
 import { firstAbove } from "../limit.ts";
 import { type LinkMaker, type LinkRow, ratioRow } from "../link.ts";
-import { grouped } from "../row-rater.ts";
 import { steelOfTube } from "../steel.ts";
 import { Superposed } from "../superposed.ts";
 
@@ -50,7 +50,7 @@ const strengthsOf = (bars: readonly FramedBar[]): MemberStrengths[] =>
     }),
   );
 
-type TieLimit = (run: HoopRun, windCase: ChainCase, combination: LinkCombination) => number;
+type TieLimit = (run: HoopRun, windCase: ChainCase) => LinkRow["lasts"];
 
 const known = new WeakMap<ChainContext, TieLimit>();
 
@@ -68,8 +68,7 @@ export function whileTied(context: ChainContext, answer: HoopAnswer, row: LinkRo
     limit = tieLimit(context);
     known.set(context, limit);
   }
-  const limitOf = limit;
-  const lasts = (combination: LinkCombination): number => limitOf(run, windCase, combination);
+  const lasts = limit(run, windCase);
   return {
     ...row,
     lasts,
@@ -88,14 +87,11 @@ function tieLimit({ answers, dead }: ChainContext): TieLimit {
       );
   }
   const strengths = new Map<HoopRun, MemberStrengths[]>();
-  const limits = new Map<HoopRun, Map<ChainCase, Map<LinkCombination, number>>>();
-  return (run, windCase, combination) => {
-    const own = inMap(
-      inMap(limits, run, () => new Map<ChainCase, Map<LinkCombination, number>>()),
-      windCase,
-      () => new Map<LinkCombination, number>(),
-    );
-    return inMap(own, combination, () => {
+  const limitIn = (run: HoopRun, windCase: ChainCase): LinkRow["lasts"] => {
+    const known = new Map<LinkCombination, number>();
+    return (combination) => {
+      const found = known.get(combination);
+      if (found !== undefined) return found;
       const bars = inMap(strengths, run, () => strengthsOf(run.framed.bars));
       const { wind, method } = combination;
       const d = factoredDead(dead, windCase, combination);
@@ -104,9 +100,18 @@ function tieLimit({ answers, dead }: ChainContext): TieLimit {
         firstAbove((q) =>
           Math.max(...bars.map((can, bar) => barRatio(answer, bar, can, d, wind * q, method))),
         );
-      return Math.max(0, ...hoops.map(ofHoop));
-    });
+      const limit = Math.max(0, ...hoops.map(ofHoop));
+      known.set(combination, limit);
+      return limit;
+    };
   };
+  const limits = new Map<HoopRun, Map<ChainCase, LinkRow["lasts"]>>();
+  return (run, windCase) =>
+    inMap(
+      inMap(limits, run, () => new Map<ChainCase, LinkRow["lasts"]>()),
+      windCase,
+      () => limitIn(run, windCase),
+    );
 }
 
 /** Collar ties, truss bars and knee braces of the hoops that have them. */

@@ -18,9 +18,10 @@ const unbentRails: ChainContext["rails"] = {
   vertical: {
     places: { left: [], right: [] },
     anchors: { left: [], right: [] },
-    at: () => null,
+    exactly: () => null,
+    nearly: () => null,
   },
-  at: () => null,
+  in: () => ({ exactly: () => null, nearly: () => null }),
 };
 
 /** What the hoops of houses have in common that differ in walls and anchors only. */

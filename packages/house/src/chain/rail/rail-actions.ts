@@ -3,46 +3,44 @@ import type { RailSide } from "../../rail-pull/case-on-rails.ts";
 import type { Evaluation, LoadSet } from "../../review/evaluate.ts";
 import type { ChainCase } from "../chain-case.ts";
 import type { LinkCombination } from "../combination.ts";
+import { nearness } from "../greatest.ts";
 import { factoredDead } from "../hoop/hoop-answers.ts";
 import type { HoopDead } from "../hoop/hoop-dead.ts";
 import type { HoopRuns } from "../hoop/hoop-runs.ts";
 import type { RailedRun } from "../hoop/hoops-on-rails.ts";
 import { inMap } from "../in-map.ts";
+import { type PlanLines, RailAction } from "./rail-action.ts";
 import { type RailVertical, railVertical } from "./rail-vertical.ts";
-
-/** What a rail carries at each place looked at, each the greatest in size, N m and N. */
-export interface RailAction {
-  readonly vertical: Float64Array;
-  readonly plan: Float64Array;
-  readonly torque: Float64Array;
-  readonly shear: Float64Array;
-}
 
 /** Share asked of a rail that is not held, by its anchors or by the ground: no bound. */
 export const notHeld = Number.POSITIVE_INFINITY;
+
+/** What one rail carries at K_d q_h = `q`; null where it is not held: the whole-house checks tell of that. */
+export type RailAt = (q: number, combination: LinkCombination) => RailAction | null;
+
+/** One rail in one case, by the rail solver, or the same but for rounding. */
+export interface RailInCase {
+  readonly exactly: RailAt;
+  readonly nearly: RailAt;
+}
+
+type RatioAt = (q: number, combination: LinkCombination) => number;
+
+/** A bound out of what is nearly right. */
+export const atMost =
+  (nearly: RatioAt): RatioAt =>
+  (q, combination) =>
+    (1 + nearness) * nearly(q, combination);
 
 /** The rails of a house under its cases. */
 export interface RailActions {
   readonly vertical: RailVertical;
   readonly places: RailVertical["places"];
-  /** Null where the rail is not held down at this wind: the whole-house checks tell of that. */
-  readonly at: (
-    windCase: ChainCase,
-    set: LoadSet,
-    side: RailSide,
-    q: number,
-    combination: LinkCombination,
-  ) => RailAction | null;
+  readonly in: (windCase: ChainCase, set: LoadSet, side: RailSide) => RailInCase;
 }
 
 /** Both sides of a jump are looked at. */
 const sides = ["before", "behind"] as const;
-
-interface PlanLines {
-  readonly moment: Float64Array;
-  readonly torque: Float64Array;
-  readonly shear: Float64Array;
-}
 
 export function railActions(
   evaluation: Evaluation,
@@ -54,67 +52,58 @@ export function railActions(
   const also = [...(splices?.places ?? []), ...(crossMembers?.places ?? [])];
   const vertical = railVertical(evaluation, also);
   const lines = planLines(house.rail.front, vertical.places);
-  const known: KnownActions = new Map();
-  const at: RailActions["at"] = (windCase, set, side, q, combination) => {
-    const { wind } = combination;
+  const made = (
+    how: "exactly" | "nearly",
+    windCase: ChainCase,
+    set: LoadSet,
+    side: RailSide,
+  ): RailAt => {
     const index = windCase.sets.get(set) as number;
-    const up = vertical.at(set, index, side, q, combination);
-    if (!up) return null;
-    const count = up.moments.length;
-    const action: RailAction = {
-      vertical: up.moments,
-      plan: new Float64Array(count),
-      torque: new Float64Array(count),
-      shear: up.shears.slice(),
+    const inPlan = () =>
+      railed.map((run) => ({
+        still: lines(run, null, side),
+        blown: lines(run, windCase, side),
+      }));
+    let runs: ReturnType<typeof inPlan> | undefined;
+    return (q, combination) => {
+      const up = vertical[how](set, index, side, q, combination);
+      if (!up) return null;
+      runs ??= inPlan();
+      const d = factoredDead(dead, windCase, combination);
+      return new RailAction(up, runs, d, combination.wind * q);
     };
-    const d = factoredDead(dead, windCase, combination);
-    for (const run of railed) {
-      const still = lines(run, null, side);
-      const blown = lines(run, windCase, side);
-      for (let place = 0; place < 2 * count; place += 1) {
-        const own = place >> 1;
-        const sum = (name: keyof PlanLines): number =>
-          Math.abs(d * (still[name][place] as number) + wind * q * (blown[name][place] as number));
-        action.plan[own] = Math.max(action.plan[own] as number, sum("moment"));
-        action.torque[own] = Math.max(action.torque[own] as number, sum("torque"));
-        const shear = Math.hypot(up.shears[own] as number, sum("shear"));
-        action.shear[own] = Math.max(action.shear[own] as number, shear);
-      }
-    }
-    return action;
   };
+  const known = new Map<ChainCase, Map<LoadSet, Map<RailSide, RailInCase>>>();
   return {
     vertical,
     places: vertical.places,
-    at: (windCase, set, side, q, combination) => {
-      const own = byPressure(known, windCase, set, side, combination);
-      let found = own.get(q);
-      if (found === undefined) {
-        found = at(windCase, set, side, q, combination);
-        own.set(q, found);
-      }
-      return found;
+    in: (windCase, set, side) => {
+      const ofCase = inMap(known, windCase, () => new Map<LoadSet, Map<RailSide, RailInCase>>());
+      const ofSet = inMap(ofCase, set, () => new Map<RailSide, RailInCase>());
+      return inMap(ofSet, side, () => ({
+        exactly: lately(made("exactly", windCase, set, side)),
+        nearly: lately(made("nearly", windCase, set, side)),
+      }));
     },
   };
 }
 
-type ByPressure = Map<number, RailAction | null>;
-type KnownActions = Map<
-  ChainCase,
-  Map<LoadSet, Map<LinkCombination, Record<RailSide, ByPressure>>>
->;
+/** How many answers of each combination are kept: as many as a row looks at, and the crossing sought. */
+const keptCount = 8;
 
-/** What is known of one side in one case, set and combination: many links ask the same. */
-function byPressure(
-  known: KnownActions,
-  windCase: ChainCase,
-  set: LoadSet,
-  side: RailSide,
-  combination: LinkCombination,
-): ByPressure {
-  const ofCase = inMap(known, windCase, () => new Map());
-  const ofSet = inMap(ofCase, set, () => new Map());
-  return inMap(ofSet, combination, () => ({ left: new Map(), right: new Map() }))[side];
+/** Keeps what was asked lately: the rows of one case ask for the same winds one after another. */
+function lately(at: RailAt): RailAt {
+  const known = new Map<LinkCombination, Map<number, RailAction | null>>();
+  return (q, combination) => {
+    const own = inMap(known, combination, () => new Map<number, RailAction | null>());
+    let found = own.get(q);
+    if (found === undefined) {
+      found = at(q, combination);
+      if (own.size >= keptCount) own.delete(own.keys().next().value as number);
+      own.set(q, found);
+    }
+    return found;
+  };
 }
 
 /** Plan moment, torque and shear of a run at both sides of every place, for weight or for a case. */
@@ -122,21 +111,17 @@ function planLines(front: number, places: RailVertical["places"]) {
   const known = new Map<PlanResponse, Map<RailSide, PlanLines>>();
   return (run: RailedRun, windCase: ChainCase | null, side: RailSide): PlanLines => {
     const response = windCase ? run.planWind(windCase) : run.planDead();
-    const own = known.get(response) ?? new Map<RailSide, PlanLines>();
-    known.set(response, own);
-    let found = own.get(side);
-    if (!found) {
+    const own = inMap(known, response, () => new Map<RailSide, PlanLines>());
+    return inMap(own, side, () => {
       const plan = run.plan(windCase);
       const points = places[side].flatMap((y) =>
         sides.map((which) => planAt(plan, response, side, front - y, which)),
       );
-      found = {
+      return {
         moment: Float64Array.from(points, ({ moment }) => moment),
         torque: Float64Array.from(points, ({ torque }) => torque),
         shear: Float64Array.from(points, ({ shear }) => shear),
       };
-      own.set(side, found);
-    }
-    return found;
+    });
   };
 }

@@ -7,7 +7,7 @@ import {
 import type { House } from "../../model/house-model.ts";
 import { steelOfTube } from "../steel.ts";
 import { forceOverStrength, found, momentOverStrength } from "../superposed.ts";
-import type { RailAction } from "./rail-actions.ts";
+import type { RailAction } from "./rail-action.ts";
 
 /** Longest stretch of rail between cross members, or all of it, m. */
 export function betweenMembers({ rail, links }: House): number {
