@@ -140,15 +140,18 @@ export function bentAtMost(
   const bounds = new HoopBounds(answer, least, euler);
   const greatest = (all: Float64Array | undefined): number =>
     all?.reduce((most, one) => Math.max(most, Math.abs(one)), 0) ?? 0;
-  const bending = greatest(demand?.bending) + Math.abs(local);
-  const twisting = greatest(demand?.torsion);
+  let known: { readonly bending: number; readonly twisting: number } | undefined;
   return (q, combination) => {
+    known ??= {
+      bending: greatest(demand?.bending) + Math.abs(local),
+      twisting: greatest(demand?.torsion),
+    };
     const { method } = combination;
     const w = combination.wind * q;
     return bounds.bending(factoredDead(context.dead, answer.windCase, combination), w, method, {
       eulerAcross,
-      bending: w * bending,
-      torsion: (w * twisting) / torsion[method],
+      bending: w * known.bending,
+      torsion: (w * known.twisting) / torsion[method],
     });
   };
 }
