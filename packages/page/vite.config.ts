@@ -1,9 +1,36 @@
 import { readFileSync } from "node:fs";
-import { defineConfig, type Plugin } from "vite";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { build, defineConfig, type Plugin } from "vite";
 
-const { version } = JSON.parse(
-  readFileSync(new URL("../cli/package.json", import.meta.url), "utf8"),
-);
+const here = import.meta.dirname;
+const { version } = JSON.parse(readFileSync(join(here, "../cli/package.json"), "utf8"));
+const define = { __VERSION__: JSON.stringify(version) };
+const target = "es2022";
+
+/** The engine as one script, compressed: the page unpacks it for each worker it starts. */
+const packedEngine: Plugin = {
+  name: "packed-engine",
+  resolveId: (id) => (id === "virtual:engine" ? `\0${id}` : null),
+  async load(id) {
+    if (id !== "\0virtual:engine") return null;
+    const made = await build({
+      configFile: false,
+      root: here,
+      logLevel: "error",
+      define,
+      build: {
+        target,
+        write: false,
+        lib: { entry: join(here, "src/engine/worker.ts"), formats: ["iife"], name: "engine" },
+      },
+    });
+    const [{ output }] = Array.isArray(made) ? made : [{ output: [] }];
+    const [script] = output;
+    if (script?.type !== "chunk") throw new Error("no engine was made");
+    return `export default "${gzipSync(script.code, { level: 9 }).toString("base64")}"`;
+  },
+};
 
 /** Puts script and style into the page itself: one file, which needs no other. */
 const intoOneFile: Plugin = {
@@ -11,38 +38,27 @@ const intoOneFile: Plugin = {
   enforce: "post",
   generateBundle(_, bundle) {
     const page = bundle["index.html"];
-    if (page?.type !== "asset") throw new Error("no page was made");
-    let html = String(page.source);
-    for (const [name, part] of Object.entries(bundle)) {
-      if (part === page) continue;
-      const text = part.type === "chunk" ? part.code : String(part.source);
-      const tag =
-        part.type === "chunk"
-          ? new RegExp(`<script[^>]*src="[^"]*${name}"[^>]*></script>`)
-          : new RegExp(`<link[^>]*href="[^"]*${name}"[^>]*>`);
-      if (!tag.test(html)) throw new Error(`${name} is not part of the page`);
-      const inline =
-        part.type === "chunk"
-          ? `<script type="module">${text.replaceAll("</script", "<\\/script")}</script>`
-          : `<style>${text}</style>`;
-      html = html
-        .replace(tag, () => "")
-        .replace(part.type === "chunk" ? "</body>" : "</head>", (end) => `${inline}${end}`);
-      delete bundle[name];
+    const scripts = Object.values(bundle).filter((part) => part.type === "chunk");
+    const [script, ...others] = scripts;
+    if (page?.type !== "asset" || !script || others.length > 0) {
+      throw new Error("expected one page with one script");
     }
-    page.source = html;
+    const tag = /<script[^>]*src="[^"]*"[^>]*><\/script>/;
+    const inline = `<script type="module">${script.code.replaceAll("</script", "<\\/script")}</script>`;
+    page.source = String(page.source)
+      .replace(tag, "")
+      .replace("</body>", () => `${inline}</body>`);
+    delete bundle[script.fileName];
   },
 };
 
 export default defineConfig({
-  root: import.meta.dirname,
-  define: { __VERSION__: JSON.stringify(version) },
-  plugins: [intoOneFile],
-  worker: { format: "iife", rolldownOptions: { checks: { pluginTimings: false } } },
+  root: here,
+  define,
+  plugins: [packedEngine, intoOneFile],
   build: {
-    target: "es2022",
+    target,
     modulePreload: false,
-    assetsInlineLimit: 0,
     chunkSizeWarningLimit: 2000,
     rolldownOptions: { checks: { pluginTimings: false } },
   },

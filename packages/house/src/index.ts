@@ -4,6 +4,7 @@ export { linkCombinations } from "./chain/combination.ts";
 export { type ChainContext, chainContext } from "./chain/context.ts";
 export { firstFailure } from "./chain/limit.ts";
 export type { LinkRow } from "./chain/link.ts";
+export { quickFirst } from "./chain/quick/quick-first.ts";
 export type { AskedVariant } from "./compare/asked-variant.ts";
 export { compareReview } from "./compare/compare-review.ts";
 export type { HouseToday, VariantHouse } from "./compare/read-variant.ts";

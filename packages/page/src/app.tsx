@@ -7,6 +7,7 @@ import { StartView } from "./papers/start-view.tsx";
 import { AnswerView } from "./show/answer-view.tsx";
 import { lowest, statesHeld } from "./show/standing.tsx";
 import { WorkingDialog } from "./show/working-dialog.tsx";
+import { isWide } from "./wide.ts";
 import { canRedo, canUndo } from "./work/history.ts";
 import { chooseUnits, redo, undo } from "./work/steps.ts";
 import {
@@ -15,6 +16,7 @@ import {
   fault,
   holding,
   isOld,
+  linksAtMost,
   notice,
   questions,
   reading,
@@ -81,6 +83,7 @@ export function App() {
       <main
         class={begun ? `view-${view}` : "view-start"}
         data-turn={reading.value?.turn}
+        data-looked={linksAtMost.value?.turn}
         data-held={holding.value?.turn}
         data-linked={chain.value?.turn}
       >
@@ -105,18 +108,24 @@ export function App() {
 
 function Views({ view }: { readonly view: View }) {
   if (view === "papers") return <PapersView />;
+  const asks = isWide.value || view !== "answer";
+  const answers = isWide.value || view === "answer";
   return (
     <>
-      <div class="asks">
-        {questions.value === null ? null : view === "place" ? (
-          <QuestionsView key="place" title="Where it stands" sections={placeSections} />
-        ) : (
-          <QuestionsView key="house" title="The house" sections={houseSections} />
-        )}
-      </div>
-      <div class="answers">
-        <AnswerView />
-      </div>
+      {asks && questions.value !== null ? (
+        <div class="asks">
+          {view === "place" ? (
+            <QuestionsView key="place" title="Where it stands" sections={placeSections} />
+          ) : (
+            <QuestionsView key="house" title="The house" sections={houseSections} />
+          )}
+        </div>
+      ) : null}
+      {answers ? (
+        <div class="answers">
+          <AnswerView />
+        </div>
+      ) : null}
     </>
   );
 }

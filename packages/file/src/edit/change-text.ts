@@ -1,4 +1,5 @@
 import type { Document } from "yaml";
+import { parseAnew } from "../parse/parse-document.ts";
 import { holds } from "./holds.ts";
 import { insertEntry, insertFirst } from "./insert-entry.ts";
 import { newlineOf } from "./lines.ts";
@@ -47,7 +48,8 @@ function inBytes(change: Change): string {
 
 /** By the library, which writes the whole text anew: for forms of YAML that are seldom met. */
 function byLibrary(change: Change): string {
-  const { text, document, path } = change;
+  const { text, path } = change;
+  const { document } = parseAnew(text, "text");
   const place = placeOf(document, path);
   const wanted = wantedAt(change, place);
   if (wanted === undefined) document.deleteIn(place.path);

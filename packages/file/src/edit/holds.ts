@@ -3,9 +3,6 @@ import { parseText } from "../parse/parse-document.ts";
 import { samePlain } from "./same-plain.ts";
 import { sizeOf } from "./value.ts";
 
-/** A text with what it holds and where in its bytes that stands. */
-export const sourceOf = (text: string) => parseText(text, "text", { keepSourceTokens: true });
-
 /** No text, an empty map, an empty list. */
 const isNothing = (whole: unknown): boolean =>
   whole === undefined || whole === null || (typeof whole === "object" && sizeOf(whole) === 0);
@@ -13,7 +10,7 @@ const isNothing = (whole: unknown): boolean =>
 /** Whether a text is sound and holds exactly what is expected; one that holds nothing may be empty. */
 export function holds(text: string, expected: unknown): boolean {
   try {
-    const value = parseText(text, "text").value;
+    const { value } = parseText(text, "text");
     return samePlain(value, expected) || (isNothing(value) && isNothing(expected));
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;

@@ -1,5 +1,5 @@
+import { parseText } from "../parse/parse-document.ts";
 import { changeText } from "./change-text.ts";
-import { sourceOf } from "./holds.ts";
 import { plainWith } from "./plain-change.ts";
 import { samePlain } from "./same-plain.ts";
 import { isMapValue, type Path, sizeOf, type Value, valueAt } from "./value.ts";
@@ -41,7 +41,7 @@ function withEntries(text: string, path: Path, old: unknown, value: Value): stri
  */
 export function withValue(text: string, path: Path, value: Value): string {
   if (path.length === 0) throw new RangeError("a path names at least one key");
-  const { document, value: whole } = sourceOf(text);
+  const { document, value: whole } = parseText(text, "text");
   const old = valueAt(whole, path);
   if (samePlain(old, value)) return text;
   if (isComparable(old, value)) return withEntries(text, path, old, value);

@@ -1,5 +1,5 @@
+import { parseText } from "../parse/parse-document.ts";
 import { changeText } from "./change-text.ts";
-import { sourceOf } from "./holds.ts";
 import { goingWith, plainWithout } from "./plain-change.ts";
 import { type Path, valueAt } from "./value.ts";
 
@@ -11,7 +11,7 @@ import { type Path, valueAt } from "./value.ts";
  */
 export function without(text: string, path: Path): string {
   if (path.length === 0) throw new RangeError("a path names at least one key");
-  const { document, value: whole } = sourceOf(text);
+  const { document, value: whole } = parseText(text, "text");
   if (valueAt(whole, path) === undefined) return text;
   const going = goingWith(whole, path);
   return changeText({

@@ -1,6 +1,7 @@
 import { Refusal } from "@hoopstay/core";
-import { type Document, LineCounter, type ParseOptions, parseDocument, visit } from "yaml";
+import { type Document, LineCounter, parseDocument, visit } from "yaml";
 import { aliasComplaint, formComplaints, mostAliases } from "./form-complaints.ts";
+import { Lately } from "./lately.ts";
 import { lineOf } from "./line-of.ts";
 
 /** A parsed file: its plain value, and the line on which a path of keys stands. */
@@ -14,19 +15,26 @@ interface ParsedTree extends ParsedDocument {
   readonly document: Document.Parsed;
 }
 
+const lately = new Lately<ParsedTree>();
+
 /**
- * Parses YAML or JSON text (JSON is YAML), with every complaint about its form at once.
+ * Parses YAML or JSON text (JSON is YAML), with every complaint about its form at once. The last texts
+ * are remembered: neither tree nor value is to be changed.
  *
  * @throws Refusal with codes yaml-tab, key-duplicate, aliases-too-deep or yaml-broken
  */
-export function parseText(text: string, file: string, options?: ParseOptions): ParsedTree {
+export const parseText = (text: string, file: string): ParsedTree =>
+  lately.of(text, () => parseAnew(text, file));
+
+/** The same with a tree of its own, which may be changed. */
+export function parseAnew(text: string, file: string): ParsedTree {
   const lines = new LineCounter();
   const document = parseDocument(text, {
     lineCounter: lines,
     uniqueKeys: false,
     prettyErrors: false,
     logLevel: "error",
-    ...options,
+    keepSourceTokens: true,
   });
   const complaints = formComplaints(document, lines, text, file);
   if (complaints.length > 0) throw new Refusal(complaints);

@@ -1,4 +1,4 @@
-import type { Control } from "./field.tsx";
+import type { Control } from "./control.ts";
 import { useTypedText } from "./typed-text.ts";
 
 /** A whole number, typed or stepped. */

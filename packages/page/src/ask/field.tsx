@@ -1,30 +1,14 @@
 import type { Question } from "@hoopstay/core";
-import type { Value } from "@hoopstay/file";
 import { useId } from "preact/hooks";
-import type { FileName } from "../engine/messages.ts";
 import { change } from "../work/steps.ts";
+import type { Control, Place } from "./control.ts";
 import { CountField } from "./count-field.tsx";
-import { assumedAt, complaintsAt, keyOf, type Path, valueAt } from "./lookup.ts";
+import { assumedAt, complaintsAt, keyOf, valueAt } from "./lookup.ts";
 import { QuantityField } from "./quantity-field.tsx";
 import { SeveralField } from "./several-field.tsx";
 import { choiceWords, questionFor } from "./wording.ts";
 import { WordsField } from "./words-field.tsx";
 import { YesField } from "./yes-field.tsx";
-
-export interface Place {
-  readonly file: FileName;
-  readonly path: Path;
-}
-
-/** What every control needs: where it stands, its ids, and what it shows. */
-export interface Control extends Place {
-  readonly id: string;
-  readonly describedBy: string | undefined;
-  readonly wrong: boolean;
-  readonly value: unknown;
-  readonly placeholder: string;
-  readonly set: (value: Value | undefined) => void;
-}
 
 /** One question with its control, what is assumed where it is left out, and what is wrong with it. */
 export function Field({ question, file, path }: Place & { readonly question: Question }) {

@@ -1,7 +1,8 @@
 import type { Question } from "@hoopstay/core";
-import { useState } from "preact/hooks";
 import { change } from "../work/steps.ts";
-import { Field, type Place } from "./field.tsx";
+import type { Place } from "./control.ts";
+import { Field } from "./field.tsx";
+import { Folded } from "./folded.tsx";
 import { glance } from "./glance.ts";
 import { ListField } from "./list.tsx";
 import { complaintsUnder, keyOf, valueAt } from "./lookup.ts";
@@ -12,7 +13,8 @@ type Group = Extract<Question, { kind: "group" }>;
 /** One question of any kind below a path. */
 export function Asked({ question, file, path }: Place & { readonly question: Question }) {
   if (question.kind === "group") return <Fold question={question} file={file} path={path} />;
-  if (question.kind === "list") return <ListField question={question} file={file} path={path} />;
+  if (question.kind === "list")
+    return <ListField question={question} file={file} path={path} Parts={Parts} />;
   return <Field question={question} file={file} path={path} />;
 }
 
@@ -75,46 +77,5 @@ function Fold({ question, file, path }: Place & { readonly question: Group }) {
         </>
       )}
     </Folded>
-  );
-}
-
-/** Something folded away; what is in it is made only when it is opened. */
-export function Folded({
-  title,
-  says = "",
-  wrong = 0,
-  start = false,
-  kind = "more",
-  name,
-  children,
-}: {
-  readonly title: string;
-  readonly says?: string;
-  readonly wrong?: number;
-  readonly start?: boolean;
-  readonly kind?: string;
-  readonly name?: string;
-  readonly children: () => preact.ComponentChildren;
-}) {
-  const [open, setOpen] = useState(start || wrong > 0);
-  return (
-    <details
-      class={kind}
-      data-key={name}
-      open={open}
-      onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
-    >
-      <summary>
-        <b>{title}</b>
-        {says ? <span class="glance"> {says}</span> : null}
-        {wrong > 0 ? (
-          <span class="mark">
-            {" "}
-            {"\u2717"} {wrong} to mend
-          </span>
-        ) : null}
-      </summary>
-      {open ? <div class="inside">{children()}</div> : null}
-    </details>
   );
 }

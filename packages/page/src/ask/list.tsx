@@ -1,17 +1,30 @@
 import type { Question } from "@hoopstay/core";
 import type { Value } from "@hoopstay/file";
+import type { JSX } from "preact";
 import { useState } from "preact/hooks";
 import { change } from "../work/steps.ts";
-import { Field, type Place } from "./field.tsx";
+import type { Place } from "./control.ts";
+import { Field } from "./field.tsx";
+import { Folded } from "./folded.tsx";
 import { entryName, glance } from "./glance.ts";
-import { Folded, Parts } from "./group.tsx";
 import { complaintsUnder, keyOf, valueAt } from "./lookup.ts";
 import { questionFor } from "./wording.ts";
 
 type List = Extract<Question, { kind: "list" }>;
+type Group = Extract<Question, { kind: "group" }>;
+
+/** Shows the questions of a group: entries are groups, and groups have lists. */
+interface WithParts {
+  readonly Parts: (shown: Place & { readonly question: Group }) => JSX.Element;
+}
 
 /** Entries of one kind: each opened to be changed, one more like it, or taken out. */
-export function ListField({ question, file, path }: Place & { readonly question: List }) {
+export function ListField({
+  question,
+  file,
+  path,
+  Parts,
+}: Place & WithParts & { readonly question: List }) {
   const key = keyOf(path);
   const value = valueAt(file, path);
   const entries: readonly Value[] = Array.isArray(value) ? value : [];
@@ -33,6 +46,7 @@ export function ListField({ question, file, path }: Place & { readonly question:
             <Entry
               key={place}
               question={question.item}
+              Parts={Parts}
               file={file}
               path={[...path, place]}
               name={entryName(entry, place)}
@@ -63,17 +77,19 @@ function Entry({
   question,
   file,
   path,
+  Parts,
   name,
   fresh,
   more,
   out,
-}: Place & {
-  readonly question: Question;
-  readonly name: string;
-  readonly fresh: boolean;
-  readonly more: () => void;
-  readonly out: () => void;
-}) {
+}: Place &
+  WithParts & {
+    readonly question: Question;
+    readonly name: string;
+    readonly fresh: boolean;
+    readonly more: () => void;
+    readonly out: () => void;
+  }) {
   const wrong = complaintsUnder(file, keyOf(path)).length;
   return (
     <Folded

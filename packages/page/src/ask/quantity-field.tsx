@@ -1,7 +1,7 @@
 import { type Question, readQuantity, type System } from "@hoopstay/core";
 import { useRef } from "preact/hooks";
 import { system } from "../work/work.ts";
-import type { Control } from "./field.tsx";
+import type { Control } from "./control.ts";
 import { useTypedText } from "./typed-text.ts";
 
 type Quantity = Extract<Question, { kind: "quantity" }>;

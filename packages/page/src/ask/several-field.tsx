@@ -1,5 +1,5 @@
 import type { Value } from "@hoopstay/file";
-import type { Control } from "./field.tsx";
+import type { Control } from "./control.ts";
 
 /** Any of a closed list, each with a box to tick. */
 export function SeveralField({

@@ -1,6 +1,6 @@
 import { useId } from "preact/hooks";
 import { answer } from "../work/work.ts";
-import type { Control } from "./field.tsx";
+import type { Control } from "./control.ts";
 import { valueAt } from "./lookup.ts";
 import { useTypedText } from "./typed-text.ts";
 

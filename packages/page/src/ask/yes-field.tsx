@@ -1,4 +1,4 @@
-import type { Control } from "./field.tsx";
+import type { Control } from "./control.ts";
 
 const options = [
   ["", "not told"],

@@ -1,15 +1,30 @@
+import packed from "virtual:engine";
 import type { Asked, Told } from "./messages.ts";
-import EngineWorker from "./worker.ts?worker&inline";
 
 /** An engine that answers in the order asked. */
 export interface Engine {
   ask(asked: Asked): void;
 }
 
-/** Starts an engine beside the screen, in the same file: nothing is fetched. */
+let script: Promise<string> | undefined;
+
+/** Where the engine's script lies, unpacked out of this very file. */
+async function unpacked(): Promise<string> {
+  const bytes = Uint8Array.from(atob(packed), (sign) => sign.charCodeAt(0));
+  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+  const code = await new Response(stream).blob();
+  return URL.createObjectURL(new Blob([code], { type: "text/javascript" }));
+}
+
+/** Starts an engine beside the screen: nothing is fetched. What is asked before it stands waits. */
 export function startEngine(hear: (told: Told) => void, fail: (message: string) => void): Engine {
-  const worker = new EngineWorker();
-  worker.onmessage = ({ data }: MessageEvent<Told>) => hear(data);
-  worker.onerror = (event) => fail(event.message || "the engine does not start in this browser");
-  return { ask: (asked) => worker.postMessage(asked) };
+  script ??= unpacked();
+  const worker = script.then((url) => {
+    const started = new Worker(url);
+    started.onmessage = ({ data }: MessageEvent<Told>) => hear(data);
+    started.onerror = ({ message }) => fail(message || "the engine stopped");
+    return started;
+  });
+  worker.catch((error: Error) => fail(`this browser cannot start the engine (${error.message})`));
+  return { ask: (asked) => void worker.then((started) => started.postMessage(asked)) };
 }

@@ -101,6 +101,8 @@ export interface Answer {
 export type Told =
   | { readonly kind: "ready"; readonly questions: { readonly [file in FileName]: Question } }
   | ({ readonly kind: "reading" } & Reading)
+  /** Working gust at which some link has given way at the latest, m/s: a quick look. */
+  | { readonly kind: "links-at-most"; readonly turn: number; readonly gust: number }
   | ({ readonly kind: "holding" } & Holding)
   | { readonly kind: "ladder"; readonly turn: number; readonly html: string }
   | { readonly kind: "chain"; readonly turn: number; readonly chain: ChainReview }

@@ -1,8 +1,8 @@
 import { Refusal } from "@hoopstay/core";
-import { houseSchema, questionOf, siteSchema } from "@hoopstay/house";
+import { houseSchema, questionOf, quickFirst, siteSchema } from "@hoopstay/house";
 import { holdingOf, ladderMarkup } from "./holding.ts";
 import { load } from "./load.ts";
-import type { Asked, Told } from "./messages.ts";
+import type { Asked, Reading, Told } from "./messages.ts";
 import { paperOf } from "./paper.ts";
 import { changed, look, readingOf } from "./reading.ts";
 import { linksOf } from "./study.ts";
@@ -16,6 +16,14 @@ const port = self as unknown as {
 
 const tell = (told: Told): void => port.postMessage(told);
 
+/** Lift, tip and slide at once; then how far the links go at the most. */
+function tellReading(reading: Reading): void {
+  tell({ kind: "reading", ...reading });
+  if (!reading.answer) return;
+  const { evaluation } = load(reading.texts);
+  tell({ kind: "links-at-most", turn: reading.turn, gust: quickFirst(evaluation) });
+}
+
 function answer(asked: Asked): void {
   switch (asked.kind) {
     case "start":
@@ -25,11 +33,11 @@ function answer(asked: Asked): void {
       });
       return;
     case "read":
-      tell({ kind: "reading", ...readingOf(asked.turn, asked.texts) });
+      tellReading(readingOf(asked.turn, asked.texts));
       return;
     case "change": {
       const { turn, texts, changes } = asked;
-      tell({ kind: "reading", ...readingOf(turn, changed(texts, changes)) });
+      tellReading(readingOf(turn, changed(texts, changes)));
       return;
     }
     case "look":

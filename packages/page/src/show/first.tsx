@@ -6,7 +6,7 @@ import {
   showWords,
   windFrom,
 } from "@hoopstay/core";
-import { answer, chain, chainIsNew, system } from "../work/work.ts";
+import { answer, chain, chainIsNew, linksAtMost, system, turn } from "../work/work.ts";
 import { PaperFold } from "./paper-fold.tsx";
 import { ratioWords } from "./states.tsx";
 import { openWorking } from "./working-of.ts";
@@ -17,13 +17,27 @@ export function First() {
   return (
     <section aria-labelledby="first-title">
       <h2 id="first-title">What goes first</h2>
-      {chainIsNew.value ? null : (
-        <p role="status" class="about">
-          The load path is being worked out{known ? "; below is that of before the change" : ""}.
-        </p>
-      )}
+      {chainIsNew.value ? null : <QuickLook known={known !== undefined} />}
       {known ? <Links chain={known} old={!chainIsNew.value} /> : null}
     </section>
+  );
+}
+
+/** Until the whole path is worked out: what it cannot tell more than. */
+function QuickLook({ known }: { readonly known: boolean }) {
+  const quick = linksAtMost.value;
+  const most = quick?.turn === turn.value ? quick.gust : Number.POSITIVE_INFINITY;
+  return (
+    <p role="status">
+      {Number.isFinite(most) ? (
+        <>
+          Some link gives way at <b>{showGustLimit(most, system.value)} or less</b>: a quick look at
+          hoops, bolts, stubs, welds, rail, boards and purlins.{" "}
+        </>
+      ) : null}
+      The whole load path is being worked out
+      {known ? "; below is that of before the change" : ""}.
+    </p>
   );
 }
 

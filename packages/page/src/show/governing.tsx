@@ -1,5 +1,5 @@
 import { showMeasured, speedLimit } from "@hoopstay/core";
-import { Folded } from "../ask/group.tsx";
+import { Folded } from "../ask/folded.tsx";
 import { answer, system } from "../work/work.ts";
 import { ratioWords } from "./states.tsx";
 import { TableBox } from "./table-box.tsx";

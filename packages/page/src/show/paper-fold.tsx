@@ -1,6 +1,6 @@
 import type { Complaint } from "@hoopstay/core";
 import { useEffect, useState } from "preact/hooks";
-import { Folded } from "../ask/group.tsx";
+import { Folded } from "../ask/folded.tsx";
 import type { Paper } from "../engine/messages.ts";
 import { paper } from "../work/steps.ts";
 import { system, turn } from "../work/work.ts";

@@ -11,6 +11,7 @@ import {
   forecast,
   holding,
   ladder,
+  linksAtMost,
   names,
   notice,
   questions,
@@ -24,7 +25,7 @@ import {
 
 /** The quick engine follows every keystroke; the other does what takes longer. */
 let quick: Engine;
-let slow: Engine;
+let begun: Engine | undefined;
 
 /** Changes made while the quick engine was still at the last ones. */
 let waiting: Change[] = [];
@@ -33,17 +34,23 @@ let studies = false;
 let later: ReturnType<typeof setTimeout> | undefined;
 
 /** After this many ms without a change, what takes longer is begun. */
-const pause = 120;
+const pause = 250;
 
 export function begin(): void {
-  const fail = (message: string): void => {
-    fault.value = message;
-  };
   quick = startEngine(hear, fail);
-  slow = startEngine(hear, fail);
-  quick.ask({ kind: "start" });
   const work = kept();
   if (work) take(work);
+  quick.ask({ kind: "start" });
+}
+
+const fail = (message: string): void => {
+  fault.value = message;
+};
+
+/** The other engine, begun when it is first needed: the first answer has the device to itself. */
+function slow(): Engine {
+  begun ??= startEngine(hear, fail);
+  return begun;
 }
 
 function take(work: Kept): void {
@@ -121,7 +128,7 @@ export function tellForecast(typed: string): void {
   forecast.value = typed;
   keepNow();
   if (reading.value?.answer && texts.value) {
-    slow.ask({ kind: "forecast", turn: turn.value, texts: texts.value, ...shownIn() });
+    slow().ask({ kind: "forecast", turn: turn.value, texts: texts.value, ...shownIn() });
   }
 }
 
@@ -147,7 +154,7 @@ function keepNow(): void {
 function study(): void {
   if (studies || !reading.value?.answer || !texts.value) return;
   studies = true;
-  slow.ask({ kind: "study", turn: turn.value, texts: texts.value, ...shownIn() });
+  slow().ask({ kind: "study", turn: turn.value, texts: texts.value, ...shownIn() });
 }
 
 const shownIn = () => ({ forecast: forecastGust(), system: system.value });
@@ -162,7 +169,7 @@ export function paper(which: Paper): Promise<string | readonly Complaint[]> {
   if (!now) return Promise.resolve([]);
   asks += 1;
   const ask = asks;
-  slow.ask({ kind: "paper", ask, texts: now, paper: which, system: system.value });
+  slow().ask({ kind: "paper", ask, texts: now, paper: which, system: system.value });
   return new Promise((settle) => asked.set(ask, settle));
 }
 
@@ -199,6 +206,9 @@ function hear(told: Told): void {
       return;
     case "reading":
       whenNothingIsPressed(() => takeReading(told));
+      return;
+    case "links-at-most":
+      linksAtMost.value = told;
       return;
     case "holding":
       if (told.turn === turn.value) holding.value = told;

@@ -16,6 +16,8 @@ export const questions = signal<Readonly<Record<FileName, Question>> | null>(nul
 /** The last reading, and the last one that gave an answer. */
 export const reading = signal<Reading | null>(null);
 export const answer = signal<Answer | null>(null);
+/** Working gust at which some link has given way at the latest, m/s, and for which turn. */
+export const linksAtMost = signal<{ readonly turn: number; readonly gust: number } | null>(null);
 /** What takes longer, each of the turn it was worked out for. */
 export const holding = signal<Holding | null>(null);
 /** The storm ladder as the report shows it, HTML. */
