@@ -1,6 +1,7 @@
 import { linkCombinations } from "@hoopstay/house";
 import { describe, expect, test } from "vitest";
 import { chainRows } from "../../packages/house/src/chain/chain-rows.ts";
+import { RowRating } from "../../packages/house/src/chain/row-rating.ts";
 import { context, evaluation, everyOf } from "./example-chain.ts";
 import { fittedContext } from "./made-links.ts";
 
@@ -40,4 +41,25 @@ describe.each([
       }
     }
   });
+});
+
+test("a row that fails by its weight alone is not passed by, though the wind relieves it", () => {
+  const [row] = chainRows(context).rows;
+  if (!row) throw new Error("the example has no rows");
+  const ratio = (q: number): number => 1.2 - q / 1000;
+  const relieved = {
+    link: row.link,
+    part: row.part,
+    place: row.place,
+    run: row.run,
+    windCase: row.windCase,
+    touches: false,
+    lasts: () => Number.POSITIVE_INFINITY,
+    ratio,
+    asked: (q: number) => ({ demand: ratio(q), resistance: 1 }),
+    work: row.work,
+  };
+  const rating = new RowRating(relieved, 500);
+  expect(rating.carries("ASD", 500)).toBe(false);
+  expect(rating.limit("ASD", 500)).toBe(0);
 });

@@ -16,10 +16,10 @@ const looks = ({ touches }: LinkRow, top: number): number[] =>
 const holdsAt = (row: LinkRow, q: number, combination: LinkCombination): boolean =>
   (row.atMost !== undefined && row.atMost(q, combination) <= 1) || row.ratio(q, combination) <= 1;
 
-/** Whether a row carries every wind up to `q`. */
+/** Whether a row carries every wind up to `q`, and the weight without wind. */
 export function carries(row: LinkRow, q: number, combination: LinkCombination): boolean {
   const top = Math.min(q, row.lasts(combination));
-  return looks(row, top).every((one) => holdsAt(row, one, combination));
+  return [...looks(row, top), 0].every((one) => holdsAt(row, one, combination));
 }
 
 /**
