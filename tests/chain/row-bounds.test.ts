@@ -53,6 +53,7 @@ test("a row that fails by its weight alone is not passed by, though the wind rel
     place: row.place,
     run: row.run,
     windCase: row.windCase,
+    measure: row.measure,
     touches: false,
     lasts: () => Number.POSITIVE_INFINITY,
     ratio,
