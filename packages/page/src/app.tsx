@@ -13,6 +13,7 @@ import { chooseUnits, redo, undo } from "./work/steps.ts";
 import {
   answer,
   chain,
+  complaints,
   fault,
   holding,
   isOld,
@@ -59,8 +60,11 @@ export function App() {
   useEffect(() => {
     const header = top.current;
     if (!header) return;
-    const tell = (): void =>
-      document.documentElement.style.setProperty("--top", `${header.offsetHeight}px`);
+    const tell = (): void => {
+      for (const name of ["--top", "--head"]) {
+        document.documentElement.style.setProperty(name, `${header.offsetHeight}px`);
+      }
+    };
     const watch = new ResizeObserver(tell);
     watch.observe(header);
     return () => watch.disconnect();
@@ -138,8 +142,13 @@ function Strip() {
   const worst = lowest(held);
   return (
     <div class="strip">
-      <p aria-live="polite" class={isOld.value ? "old" : ""}>
-        {review && now && worst ? (
+      <p aria-live="polite">
+        {isOld.value ? (
+          <>
+            <b>{review ? "\u2717 Old numbers:" : "No answer yet:"}</b>{" "}
+            <a href="#answer">{complaints.value.length} to mend or fill in</a> first.
+          </>
+        ) : review && now && worst ? (
           <>
             <b>{review.holds ? "\u2713 Holds" : "\u2717 Does not hold"}</b>
             {": "}

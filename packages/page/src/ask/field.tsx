@@ -6,7 +6,7 @@ import { CountField } from "./count-field.tsx";
 import { assumedAt, complaintsAt, keyOf, valueAt } from "./lookup.ts";
 import { QuantityField } from "./quantity-field.tsx";
 import { SeveralField } from "./several-field.tsx";
-import { choiceWords, questionFor } from "./wording.ts";
+import { choiceWords, helpFor, questionFor } from "./wording.ts";
 import { WordsField } from "./words-field.tsx";
 import { YesField } from "./yes-field.tsx";
 
@@ -18,7 +18,7 @@ export function Field({ question, file, path }: Place & { readonly question: Que
   const wrong = complaintsAt(file, key);
   const missing = wrong.length > 0 && wrong.every(({ code }) => code === "key-missing");
   const assumed = value === undefined ? assumedAt(file, key) : null;
-  const about = question.about && question.kind !== "choice" ? question.about : "";
+  const about = helpFor(key, question.kind === "choice" ? "" : question.about);
   const notes = [
     ...(wrong.length > 0 ? [`${id}-wrong`] : []),
     ...(assumed ? [`${id}-assumed`] : []),

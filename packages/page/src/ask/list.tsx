@@ -51,7 +51,7 @@ export function ListField({
               path={[...path, place]}
               name={entryName(entry, place)}
               fresh={place >= entries.length}
-              more={() => change({ file, path: [...path, entries.length], value: entry })}
+              more={() => change({ file, path: [...path, entries.length], value: likeness(entry) })}
               out={() =>
                 entry === undefined
                   ? setBegun(null)
@@ -71,6 +71,13 @@ export function ListField({
       )}
     </Folded>
   );
+}
+
+/** One more like it, but with neither its name nor its place: two cannot share these. */
+function likeness(entry: Value | undefined): Value {
+  if (typeof entry !== "object" || Array.isArray(entry)) return entry ?? "";
+  const own = ["name", "id", "along", "date"];
+  return Object.fromEntries(Object.entries(entry).filter(([key]) => !own.includes(key)));
 }
 
 function Entry({

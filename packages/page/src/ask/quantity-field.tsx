@@ -2,6 +2,7 @@ import { type Question, readQuantity, type System } from "@hoopstay/core";
 import { useRef } from "preact/hooks";
 import { system } from "../work/work.ts";
 import type { Control } from "./control.ts";
+import { exampleFor } from "./example-for.ts";
 import { useTypedText } from "./typed-text.ts";
 
 type Quantity = Extract<Question, { kind: "quantity" }>;
@@ -29,6 +30,7 @@ const pause = 900;
 /** A number with its unit, kept as it was typed. */
 export function QuantityField({
   id,
+  path,
   describedBy,
   wrong,
   value,
@@ -36,7 +38,8 @@ export function QuantityField({
   set,
   question,
 }: Control & { readonly question: Quantity }) {
-  const { dimension, example } = question;
+  const { dimension } = question;
+  const example = exampleFor(path.join("."), question.example, system.value);
   const { text, type, rest } = useTypedText(value);
   const later = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const box = useRef<HTMLInputElement>(null);

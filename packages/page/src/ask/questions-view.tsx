@@ -6,6 +6,7 @@ import { glance } from "./glance.ts";
 import { Asked, Parts } from "./group.tsx";
 import { complaintsUnder, valueAt } from "./lookup.ts";
 import type { Section } from "./sections.ts";
+import { stillNeeded } from "./still-needed.ts";
 
 /** All sections of a file, one of them open: the drawing beside it follows what is typed. */
 export function QuestionsView({
@@ -28,7 +29,10 @@ export function QuestionsView({
 function SectionView({ section, first }: { readonly section: Section; readonly first: boolean }) {
   const { id, file, title, says, keys, drawing } = section;
   const [open, setOpen] = useState(first);
-  const wrong = keys.reduce((sum, key) => sum + complaintsUnder(file, key).length, 0);
+  const needed = stillNeeded(file, keys).length;
+  const wrong = keys
+    .flatMap((key) => complaintsUnder(file, key))
+    .filter(({ code }) => code !== "key-missing").length;
   useEffect(() => {
     const goTo = (): void => {
       if (location.hash === `#ask-${id}`) setOpen(true);
@@ -50,6 +54,8 @@ function SectionView({ section, first }: { readonly section: Section; readonly f
             {" "}
             {"\u2717"} {wrong} to mend
           </span>
+        ) : needed > 0 ? (
+          <span class="mark"> {needed} needed</span>
         ) : (
           <span class="glance"> {open ? "" : sectionGlance(section)}</span>
         )}

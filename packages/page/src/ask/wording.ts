@@ -10,7 +10,7 @@ const asked: Readonly<Record<string, string>> = {
   "hoops.leg": "How long are the straight legs?",
   "hoops.length": "How long is it, first hoop to last?",
   "hoops.spacing": "How far apart are the hoops?",
-  "hoops.count": "Or: how many hoops?",
+  "hoops.count": "Or their number (count)",
   "hoops.tube": "What tube are the hoops bent from?",
   "hoops.centre_offset": "Pointed: how far beyond the middle is each arc's centre?",
   "hoops.joints": "Are hoops pieced together? Where?",
@@ -59,7 +59,7 @@ const asked: Readonly<Record<string, string>> = {
   "anchors.*.side": "On which rail?",
   "anchors.*.along": "How far from the middle, front plus?",
   "anchors.*.pull": "Allowable pull, where it is known",
-  "anchors.*.kind": "Or: of which kind?",
+  "anchors.*.kind": "Its kind, of those you could set",
   "anchors.*.angle": "How steep is the tether?",
   "anchors.*.toward": "Where does it lead?",
   ballast: "Ballast on the rails?",
@@ -124,6 +124,27 @@ const rare = [
   /^anchor_kinds\.\d+\.(stabiliser|known_scatter|direct|set|tie_setback)$/,
   /^wind\.risk_category$/,
 ];
+
+/** More than the schema says, where an owner would guess. */
+const help: Readonly<Record<string, string>> = {
+  "wind.speed":
+    "The design speed of the local code for this place: ask the building office. For a real gust, say below that it is one.",
+  "wind.basis": "What the building office gives today is a design speed.",
+  "wind.risk_category": "I: no people live or gather in it. II where the public comes in.",
+  now: "Such as shut, or one of the states in the answer.",
+  "hoops.rise": "From the top of the straight legs to the crown, on the tube's centre line.",
+};
+
+/** What is said under a question: its own help, else what the schema says. */
+export function helpFor(key: string, about: string): string {
+  if (/^anchors\.\d+\.pull$/.test(key)) {
+    return "What this anchor may carry in this ground, by pull tests or an engineer. The number on a label is not that. Left out where the kind below tells it.";
+  }
+  if (/gauge_table$/.test(key)) {
+    return "A gauge is no thickness: ask the seller which table it is from. Tube is mostly of the birmingham table, sheet of the others.";
+  }
+  return help[key] ?? about;
+}
 
 const matches = (pattern: string, key: string): boolean => {
   const parts = pattern.split(".");

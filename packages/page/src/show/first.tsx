@@ -16,7 +16,7 @@ export function First() {
   const known = chain.value?.chain;
   return (
     <section aria-labelledby="first-title">
-      <h2 id="first-title">What goes first</h2>
+      <h2 id="first-title">What goes first in its frame</h2>
       {chainIsNew.value ? null : <QuickLook known={known !== undefined} />}
       {known ? <Links chain={known} old={!chainIsNew.value} /> : null}
     </section>
@@ -46,17 +46,17 @@ function Links({ chain: known, old }: { readonly chain: ChainReview; readonly ol
   return (
     <div class={old ? "old" : ""}>
       <p class="headline">{showWords(known.answer, system.value)}</p>
-      <ol class="links">
-        {known.links.map((link, place) => (
-          <Link key={link.id} link={link} place={place} first={link.id === first} />
-        ))}
-      </ol>
       {known.notChecked.length > 0 ? (
         <p>
           <b>{known.notChecked.length} parts of the load path are not checked</b>, because nothing
           is entered for them: they may go before any of these.
         </p>
       ) : null}
+      <ol class="links">
+        {known.links.map((link, place) => (
+          <Link key={link.id} link={link} place={place} first={link.id === first} />
+        ))}
+      </ol>
       <PaperFold title="The whole load path" paper={{ name: "chain-sheet" }} />
     </div>
   );

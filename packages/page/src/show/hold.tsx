@@ -1,6 +1,13 @@
-import { type KindReview, type LayoutReview, show, showWords } from "@hoopstay/core";
+import {
+  firstToGo,
+  type KindReview,
+  type LayoutReview,
+  show,
+  showGustLimit,
+  showWords,
+} from "@hoopstay/core";
 import { useState } from "preact/hooks";
-import { holding, holdingIsNew, system } from "../work/work.ts";
+import { chain, holding, holdingIsNew, system } from "../work/work.ts";
 import { Gust } from "./gust.tsx";
 import { PaperFold } from "./paper-fold.tsx";
 import { TableBox } from "./table-box.tsx";
@@ -31,7 +38,10 @@ export function Hold() {
         <p class="headline">{showWords(hold.headline, system.value)}</p>
         <p>Ground: {showWords(hold.ground.words, system.value)}</p>
         {hold.kinds.length > 0 ? (
-          <Kinds kinds={hold.kinds} />
+          <>
+            <Kinds kinds={hold.kinds} />
+            <FrameFirst />
+          </>
         ) : (
           <p>
             No kinds of anchor are told: add those you could set, and the fewest are looked for.
@@ -77,7 +87,10 @@ export function Hold() {
 function Kinds({ kinds }: { readonly kinds: readonly KindReview[] }) {
   return (
     <TableBox label="Fewest anchors on each side">
-      <caption>Fewest anchors on each side that hold it here</caption>
+      <caption>
+        Fewest anchors on each side, and the gust at which anchors, ground and weight together give
+        way
+      </caption>
       <thead>
         <tr>
           <th scope="col">Kind</th>
@@ -117,15 +130,41 @@ function Fewest({
     if (kind.allowable === null) return <small>{kind.reason ?? "not rated"}</small>;
     return <small>none holds{kind.short ? `: ${showWords(kind.short, system.value)}` : ""}</small>;
   }
+  const gust = (
+    <Gust
+      speed={layout.joint.gust}
+      of="anchors"
+      about={`${kind.words}, ${layout.perRail} on each side`}
+    />
+  );
+  if (layout.holds) {
+    return (
+      <>
+        <b>{layout.perRail}</b> to {gust}
+      </>
+    );
+  }
   return (
     <>
-      <b>{layout.perRail}</b> to{" "}
-      <Gust
-        speed={layout.joint.gust}
-        of="anchors"
-        about={`${kind.words}, ${layout.perRail} on each side`}
-      />
-      {layout.holds ? null : <small> holds it down, but not against all of it at once</small>}
+      <b>none</b>
+      <small>
+        {" "}
+        {layout.perRail} hold it down, but all at once only to {gust}
+      </small>
     </>
+  );
+}
+
+/** Anchors hold no more than the frame above them. */
+function FrameFirst() {
+  const links = chain.value?.chain;
+  const first = links?.links.find(({ id }) => id === firstToGo(links));
+  return (
+    <p>
+      <b>This is about anchors and ground alone.</b>{" "}
+      {first
+        ? `The frame may go before: ${first.words} at a gust of ${showGustLimit(first.worst.check.workingGust, system.value)} (${first.worst.state}).`
+        : "The frame may go before: see what goes first."}
+    </p>
   );
 }

@@ -31,7 +31,7 @@ export function Standing() {
   const looseShut = loose.find(({ id }) => id === "shut") ?? loose[0];
   const boxes = [
     { title: "As it sits now", state: held.find(({ now }) => now) },
-    { title: "Shut", state: shut },
+    { title: "Shut", state: shut?.now ? undefined : shut },
     { title: "Open or stripped, at its worst", state: others },
     { title: "Without anchors and ballast", state: looseShut },
   ];

@@ -1,5 +1,4 @@
 import { plain } from "@hoopstay/core";
-import { answer } from "../work/work.ts";
 import { Gust } from "./gust.tsx";
 import { statesHeld } from "./standing.tsx";
 import { TableBox } from "./table-box.tsx";
@@ -7,7 +6,6 @@ import { workingOfCheck } from "./working-of.ts";
 
 /** Every state the house can be left in. */
 export function States() {
-  const combination = answer.value?.review.combination ?? "ASD";
   const { held } = statesHeld();
   return (
     <TableBox label="Every state it can be left in">
@@ -18,7 +16,6 @@ export function States() {
           <th scope="col">Holds?</th>
           <th scope="col">First to give way</th>
           <th scope="col">Gust</th>
-          <th scope="col">Ratio ({combination})</th>
         </tr>
       </thead>
       <tbody>
@@ -37,7 +34,6 @@ export function States() {
                 about={state.words}
               />
             </td>
-            <td class="n">{ratioWords(state.first.ratio[combination])}</td>
           </tr>
         ))}
       </tbody>

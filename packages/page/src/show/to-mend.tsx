@@ -1,16 +1,24 @@
 import type { Complaint } from "@hoopstay/core";
 import { houseSections, placeSections } from "../ask/sections.ts";
+import { stillNeeded } from "../ask/still-needed.ts";
 import { questionFor } from "../ask/wording.ts";
 import { fileNames } from "../engine/file-names.ts";
+import type { FileName } from "../engine/messages.ts";
 import { change } from "../work/steps.ts";
 import { answer, complaints } from "../work/work.ts";
 import { Complaints } from "./complaints.tsx";
 
 /** What is missing or wrong, each with the way to its question. */
 export function ToMend() {
-  const missing = complaints.value.filter(({ code }) => code === "key-missing");
+  const needed = [...stillNeeded("house"), ...stillNeeded("site")];
+  const told = new Set(needed.map(({ file, path }) => `${fileNames[file]} ${path.join(".")}`));
   const unknown = complaints.value.filter(({ code }) => code === "key-unknown");
-  const wrong = complaints.value.filter((one) => !missing.includes(one) && !unknown.includes(one));
+  const wrong = complaints.value.filter(
+    (one) =>
+      !unknown.includes(one) &&
+      !told.has(`${one.file} ${one.key}`) &&
+      !(needed.length > 0 && (one.code === "key-missing" || one.key === "(whole file)")),
+  );
   return (
     <div class="to-mend" role="alert">
       <p>
@@ -20,13 +28,13 @@ export function ToMend() {
             : "Nothing is worked out before this is told."}
         </b>
       </p>
-      {missing.length > 0 ? (
+      {needed.length > 0 ? (
         <>
           <p>Still to be filled in:</p>
           <ul>
-            {missing.map((one) => (
-              <li key={`${one.file} ${one.key}`}>
-                <Way complaint={one} />
+            {needed.map(({ file, path }) => (
+              <li key={`${file} ${path.join(".")}`}>
+                <Way file={file} path={path.map(String)} />
               </li>
             ))}
           </ul>
@@ -34,7 +42,7 @@ export function ToMend() {
       ) : null}
       {wrong.map((one) => (
         <div key={`${one.file} ${one.key} ${one.code}`}>
-          <Way complaint={one} />
+          <Way file={fileOf(one)} path={(one.key ?? "").split(".")} />
           <Complaints complaints={[one]} />
         </div>
       ))}
@@ -50,23 +58,24 @@ export function ToMend() {
   );
 }
 
-function takeOut({ file, key = "" }: Complaint): void {
-  const path = key.split(".").map((part) => (/^\d+$/.test(part) ? Number(part) : part));
-  change({ file: file === fileNames.site ? "site" : "house", path, value: undefined });
+const fileOf = ({ file }: Complaint): FileName => (file === fileNames.site ? "site" : "house");
+
+function takeOut(complaint: Complaint): void {
+  const parts = (complaint.key ?? "").split(".");
+  const path = parts.map((part) => (/^\d+$/.test(part) ? Number(part) : part));
+  change({ file: fileOf(complaint), path, value: undefined });
 }
 
 /** A link to the section that asks for a key. */
-function Way({ complaint: { file, key = "" } }: { readonly complaint: Complaint }) {
-  const [top = ""] = key.split(".");
+function Way({ file, path }: { readonly file: FileName; readonly path: readonly string[] }) {
   const section = [...houseSections, ...placeSections].find(
-    (one) => fileNames[one.file] === file && one.keys.includes(top),
+    (one) => one.file === file && one.keys.includes(path[0] ?? ""),
   );
-  const words = questionFor(key);
-  return section ? (
+  const words = questionFor(path.join("."));
+  if (!section) return <span>{words}</span>;
+  return (
     <a href={`#ask-${section.id}`}>
       {section.title}: {words}
     </a>
-  ) : (
-    <span>{words}</span>
   );
 }

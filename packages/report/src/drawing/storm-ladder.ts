@@ -13,7 +13,7 @@ import { roundValues, straight } from "./axis.ts";
 import { spread } from "./spread.ts";
 import { figure, label, line, px } from "./svg.ts";
 
-const width = 340;
+const width = 366;
 const rails = [52, 84] as const;
 const words = 108;
 const mostSigns = 37;

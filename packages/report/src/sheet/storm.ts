@@ -18,7 +18,7 @@ export function stormMarkup(ladder: StormLadder, system: System): string {
   const given =
     forecast === null
       ? "<p>No forecast was given: find the gust in the forecast and act on every rung up to it.</p>"
-      : `<p>Forecast gust: <b>${text(showGust(forecast, system))}</b>.</p>`;
+      : `<p>Forecast gust: <b>${text(showGust(forecast, system))}</b>, forecast on (day and hour): ________</p>`;
   return `<p class="headline">${typed(showWords(advice, system))}</p>
 ${given}
 <div class="pair">${ladderDrawing(ladder, system)}

@@ -41,7 +41,8 @@ dd{margin:0}
 @media (max-width:40rem){
 .six dl{display:block}
 .six dd{margin:0 0 .6rem}
-.gusts dd{font-size:1.45rem}
+.gusts dd{font-size:1.2rem}
+.gusts div{padding:.3rem .3rem}
 .set th,.set td{padding:.3rem .25rem}
 }
 @media print{
