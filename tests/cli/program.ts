@@ -5,7 +5,7 @@ import { join, resolve } from "node:path";
 import process from "node:process";
 
 const root = resolve(import.meta.dirname, "../..");
-const built = join(root, "packages/cli/dist/hoopstay.js");
+export const built = join(root, "packages/cli/dist/hoopstay.js");
 
 /** Builds the program, where that has not been done. */
 export function buildOnce(): void {

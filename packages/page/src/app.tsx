@@ -78,6 +78,9 @@ export function App() {
         </p>
         {begun ? <Strip /> : null}
       </header>
+      <p role="status" class="notice">
+        {notice.value}
+      </p>
       {fault.value ? (
         <p class="fault" role="alert">
           A fault of this page's own: {fault.value}. Nothing shown may be relied on until it is
@@ -102,9 +105,6 @@ export function App() {
           ))}
         </nav>
       ) : null}
-      <p role="status" class="notice">
-        {notice.value}
-      </p>
       <WorkingDialog />
     </>
   );

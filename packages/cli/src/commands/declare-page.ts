@@ -1,6 +1,6 @@
 import process from "node:process";
 import { Refusal } from "@hoopstay/core";
-import { type Command, InvalidArgumentError } from "commander";
+import type { Command } from "commander";
 import type { Outcome } from "./check.ts";
 
 /** The same every time: a browser keeps the work by the page's address. */
@@ -9,7 +9,15 @@ const usualPort = 8046;
 function portOf(typed: string): number {
   const port = Number(typed);
   if (/^\d+$/.test(typed) && port <= 65_535) return port;
-  throw new InvalidArgumentError("a port is a whole number from 0 to 65535.");
+  throw new Refusal([
+    {
+      code: "port-unusable",
+      key: "--port",
+      given: typed,
+      expected: "a whole number from 0 to 65535",
+      mend: "Leave it out, or name a free port: --port 8047",
+    },
+  ]);
 }
 
 /** Declares the two ways to the offline page: into a file, or served to this machine. */

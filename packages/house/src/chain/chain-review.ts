@@ -8,6 +8,7 @@ import {
 } from "@hoopstay/core";
 import type { EvaluatedState, Evaluation, LoadSet } from "../review/evaluate.ts";
 import { setLetters } from "../review/summaries.ts";
+import { greaterFirst } from "./alike.ts";
 import { chainAnswer, tieRemark, wholeHouse } from "./chain-answer.ts";
 import { chainRows } from "./chain-rows.ts";
 import { chainContext } from "./context.ts";
@@ -28,8 +29,11 @@ function firstStates({ states }: Evaluation): Map<LoadSet, EvaluatedState> {
   return first;
 }
 
-const isWeaker = (a: LinkCheck, b: LinkCheck): boolean =>
-  a.workingGust !== b.workingGust ? a.workingGust < b.workingGust : a.ratio.ASD > b.ratio.ASD;
+/** The lower gust first, of like ones the greater ratio. */
+const weakerFirst = (a: LinkCheck, b: LinkCheck): number =>
+  greaterFirst(b.workingGust, a.workingGust) || greaterFirst(a.ratio.ASD, b.ratio.ASD);
+
+const isWeaker = (a: LinkCheck, b: LinkCheck): boolean => weakerFirst(a, b) < 0;
 
 /** Ties that fail leave the hoops without them, and those are rated too. */
 const counts = (id: LinkId): boolean => id !== "ties";
@@ -52,7 +56,7 @@ export function chainOf(evaluation: Evaluation, detail = true): ChainOf {
   const byLink = grouped(made.rows, ({ link }) => link);
   const links = linkIds
     .flatMap((id) => rated.link(id, byLink.get(id) ?? []))
-    .toSorted((a, b) => (isWeaker(a.summary.worst.check, b.summary.worst.check) ? -1 : 1));
+    .toSorted((a, b) => weakerFirst(a.summary.worst.check, b.summary.worst.check));
   const summaries = links.map(({ summary }) => summary);
   const counted = summaries.filter(({ id }) => counts(id));
   const states = rated.states(counted);
@@ -115,7 +119,7 @@ class RatedLinks {
       ? [worst]
       : this.worstBy(ratings, ({ part }) => part)
           .map(([, part]) => part)
-          .toSorted((a, b) => (isWeaker(a.check, b.check) ? -1 : 1));
+          .toSorted((a, b) => weakerFirst(a.check, b.check));
     return [{ rated, summary: { ...about, directions, parts } }];
   }
 

@@ -1,8 +1,11 @@
+import { greaterFirst } from "./alike.ts";
+
 /** Part of a value that a quick one may differ by, a thousand times its rounding. */
 export const nearness = 1e-6;
 
 /**
- * The first of the greatest of some items; null for none.
+ * The first of the greatest of some items; null for none. Those that rounding alone tells apart count
+ * as equal, so that the same one is found on every machine.
  *
  * @param atMost a quick bound
  * @param exactly asked of those alone that may be the greatest
@@ -22,9 +25,9 @@ export function greatestOf<Item>(
   let found: Item | null = null;
   let most = Number.NEGATIVE_INFINITY;
   for (let at = 0; at < items.length; at += 1) {
-    if ((bounds[at] as number) < least) continue;
+    if ((bounds[at] as number) < least * (1 - nearness)) continue;
     const own = exactly(items[at] as Item);
-    if (own > most) {
+    if (greaterFirst(own, most) < 0) {
       found = items[at] as Item;
       most = own;
     }

@@ -1,4 +1,5 @@
 import type { CombinationId } from "@hoopstay/stability";
+import { greaterFirst } from "./alike.ts";
 import { greatestOf } from "./greatest.ts";
 import type { LinkRow } from "./link.ts";
 import type { RowRating } from "./row-rating.ts";
@@ -30,10 +31,12 @@ function lowest(
   let [limit, whose] = [first < most ? first : Number.POSITIVE_INFINITY, weakest];
   const reached = Math.min(limit, most);
   const left = ratings.filter((one) => one !== weakest && !one.carries(method, reached));
-  for (const one of left.sort((a, b) => b.weakness - a.weakness)) {
+  for (const one of left.sort((a, b) => greaterFirst(a.weakness, b.weakness))) {
     const upTo = Math.min(limit, most);
     const own = one.limit(method, upTo);
-    if (own < upTo) [limit, whose] = [own, one];
+    if (own >= upTo) continue;
+    if (greaterFirst(limit, own) < 0) whose = one;
+    limit = own;
   }
   return [limit, whose];
 }

@@ -1,9 +1,15 @@
-import { chooseUnits, open } from "../work/steps.ts";
+import { useEffect } from "preact/hooks";
+import { chooseUnits, open, prepare } from "../work/steps.ts";
+import { usualNames } from "../work/work.ts";
 import { examples } from "./examples.ts";
 import { OpenFiles } from "./open-files.tsx";
 
 /** The first screen: an example in one touch, files of one's own, or an empty sheet. */
 export function StartView() {
+  useEffect(() => {
+    const [first] = examples;
+    if (first) prepare(first.texts);
+  }, []);
   return (
     <section aria-labelledby="view-title" class="start">
       <h2 id="view-title">Will it stay where it is?</h2>
@@ -37,7 +43,7 @@ export function StartView() {
         <button
           type="button"
           onClick={() => {
-            open({ house: "", site: "" }, { house: "house.yaml", site: "site.yaml" });
+            open({ house: "", site: "" }, usualNames);
             location.hash = "#house";
           }}
         >

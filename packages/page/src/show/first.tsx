@@ -82,7 +82,7 @@ function Link({
         type="button"
         class="number"
         aria-label={`${words}: ${gust}. Show the working`}
-        onClick={() => openWorking("links", words, `S${place + 1}`)}
+        onClick={() => openWorking({ of: "links", chapter: `S${place + 1}` }, words)}
       >
         {gust}
       </button>

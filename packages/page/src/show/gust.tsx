@@ -1,17 +1,16 @@
 import { showGustLimit } from "@hoopstay/core";
-import type { WorkingOf } from "../engine/messages.ts";
 import { system } from "../work/work.ts";
-import { openWorking } from "./working-of.ts";
+import { openWorking, type Worked } from "./working-of.ts";
 
 /** A gust that something stands; touched, it opens its working. */
 export function Gust({
   speed,
-  of,
+  worked,
   about,
   large = false,
 }: {
   readonly speed: number;
-  readonly of: WorkingOf;
+  readonly worked: Worked;
   /** What it is the gust of, for those who hear it. */
   readonly about: string;
   readonly large?: boolean;
@@ -22,7 +21,7 @@ export function Gust({
       type="button"
       class={large ? "number large" : "number"}
       aria-label={`${about}: ${shown}. Show the working`}
-      onClick={() => openWorking(of, about)}
+      onClick={() => openWorking(worked, about)}
     >
       {shown}
     </button>

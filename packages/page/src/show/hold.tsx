@@ -133,7 +133,7 @@ function Fewest({
   const gust = (
     <Gust
       speed={layout.joint.gust}
-      of="anchors"
+      worked={{ of: "anchors", chapter: null }}
       about={`${kind.words}, ${layout.perRail} on each side`}
     />
   );

@@ -3,7 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { Folded } from "../ask/folded.tsx";
 import type { Paper } from "../engine/messages.ts";
 import { paper } from "../work/steps.ts";
-import { system, turn } from "../work/work.ts";
+import { chain, chainIsNew, system } from "../work/work.ts";
 import { Complaints } from "./complaints.tsx";
 
 /** A part of the report, made when it is opened and made anew when the house changes. */
@@ -20,6 +20,8 @@ export function PaperFold({
 export function Made({ paper: which }: { readonly paper: Paper }) {
   const [made, setMade] = useState<string | readonly Complaint[] | null>(null);
   const asked = JSON.stringify(which);
+  // Anew once the rest is worked out, not at every keystroke.
+  const studied = chain.value?.turn;
   useEffect(() => {
     let wanted = true;
     paper(JSON.parse(asked) as Paper).then((html) => {
@@ -28,9 +30,10 @@ export function Made({ paper: which }: { readonly paper: Paper }) {
     return () => {
       wanted = false;
     };
-  }, [asked, turn.value, system.value]);
+  }, [asked, studied, system.value]);
   if (made === null) return <p role="status">Being worked out.</p>;
   if (typeof made !== "string") return <Complaints complaints={made} />;
   // Made by the report, which escapes what anybody typed.
-  return <div class="sheet-part" dangerouslySetInnerHTML={{ __html: made }} />;
+  const kind = chainIsNew.value ? "sheet-part" : "sheet-part old";
+  return <div class={kind} dangerouslySetInnerHTML={{ __html: made }} />;
 }

@@ -3,6 +3,7 @@ import { answer } from "../work/work.ts";
 import { Gust } from "./gust.tsx";
 import { statesHeld } from "./standing.tsx";
 import { TableBox } from "./table-box.tsx";
+import { workingOfCase } from "./working-of.ts";
 
 type Check = FromSide["checks"][number];
 
@@ -49,7 +50,7 @@ export function Sides() {
                   <td key={title} class="n">
                     <Gust
                       speed={check.workingGust}
-                      of={{ caseId: check.id }}
+                      worked={workingOfCase(check.check, check.id)}
                       about={`${title}, wind ${from}`}
                     />{" "}
                     {mark}

@@ -51,7 +51,7 @@ export function Standing() {
                 <Gust
                   large
                   speed={state.first.workingGust}
-                  of={workingOfCheck(state.first)}
+                  worked={workingOfCheck(state.first)}
                   about={`${title}, ${state.words}`}
                 />
                 <span>

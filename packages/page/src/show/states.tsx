@@ -30,7 +30,7 @@ export function States() {
             <td class="n">
               <Gust
                 speed={state.first.workingGust}
-                of={workingOfCheck(state.first)}
+                worked={workingOfCheck(state.first)}
                 about={state.words}
               />
             </td>

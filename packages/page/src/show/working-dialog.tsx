@@ -12,8 +12,8 @@ export function WorkingDialog() {
   }, [shown]);
   useEffect(() => {
     if (!shown?.chapter || typeof shown.made !== "string") return;
-    const label = `[aria-label^="Working ${CSS.escape(shown.chapter)},"]`;
-    dialog.current?.querySelector(label)?.scrollIntoView();
+    const named = ["Working", "Detail"].map((of) => `[aria-label^="${of} ${shown.chapter},"]`);
+    dialog.current?.querySelector(named.join())?.scrollIntoView();
   }, [shown]);
   return (
     <dialog

@@ -19,6 +19,7 @@ import {
   system,
   texts,
   turn,
+  usualNames,
 } from "./work.ts";
 
 /** Everything that changes the work goes through here, one step after the other. */
@@ -32,6 +33,9 @@ let waiting: Change[] = [];
 let reads = false;
 let studies = false;
 let later: ReturnType<typeof setTimeout> | undefined;
+
+/** A turn that no state of the work ever has. */
+const beforeAll = -1;
 
 /** After this many ms without a change, what takes longer is begun. */
 const pause = 250;
@@ -64,6 +68,11 @@ function take(work: Kept): void {
 export function forecastGust(): number | null {
   const gust = readQuantity(forecast.value, "speed");
   return gust.ok && gust.value > 0 ? gust.value : null;
+}
+
+/** Lets the engine read what is likely to be opened, so that its answer is there at a touch. */
+export function prepare(likely: Texts): void {
+  quick.ask({ kind: "read", turn: beforeAll, texts: likely });
 }
 
 /** Other files in place of those open. */
@@ -120,6 +129,8 @@ export function clear(): void {
   ladder.value = null;
   chain.value = null;
   forecast.value = "";
+  names.value = usualNames;
+  notice.value = null;
   turn.value += 1;
 }
 
@@ -205,6 +216,7 @@ function hear(told: Told): void {
       questions.value = told.questions;
       return;
     case "reading":
+      if (told.turn === beforeAll) return;
       whenNothingIsPressed(() => takeReading(told));
       return;
     case "links-at-most":

@@ -6,11 +6,12 @@ import type { Answer, FileName, Holding, Reading, Texts } from "../engine/messag
 
 /** Both files as they stand; null before anything was opened or begun. */
 export const texts = signal<Texts | null>(null);
-/** Names under which the files are saved. */
-export const names = signal<Readonly<Record<FileName, string>>>({
+/** Names under which the files are saved, where they were not opened under others. */
+export const usualNames: Readonly<Record<FileName, string>> = {
   house: "house.yaml",
   site: "site.yaml",
-});
+};
+export const names = signal(usualNames);
 export const questions = signal<Readonly<Record<FileName, Question>> | null>(null);
 
 /** The last reading, and the last one that gave an answer. */

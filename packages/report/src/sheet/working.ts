@@ -67,10 +67,16 @@ function stepRow(
     text(number),
     `${symbolMarkup(symbol)} ${text(formula.name)}${remarks.map((r) => `<br><small>${typed(r)}</small>`).join("")}`,
     `${as ? `as ${text(as)}` : equationMarkup(formula)}${filled && `<br><small>= ${text(filled)}</small>`}`,
-    valueCell(value, formula.measure, system),
+    valueCell(withoutRounding(value, formula.measure), formula.measure, system),
     text(bibliography.mention(formula.citation)),
   ];
 }
+
+/** What is left of forces and moments that cancel, N and N m, differs from one machine to the next. */
+const rounding = 1e-9;
+
+const withoutRounding = (value: number, measure: Step["formula"]["measure"]): number =>
+  (measure === "force" || measure === "moment") && Math.abs(value) < rounding ? 0 : value;
 
 function valueCell(
   value: number,
