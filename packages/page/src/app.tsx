@@ -4,12 +4,7 @@ import { QuestionsView } from "./ask/questions-view.tsx";
 import { houseSections, placeSections } from "./ask/sections.ts";
 import { PapersView } from "./papers/papers-view.tsx";
 import { StartView } from "./papers/start-view.tsx";
-import { AnswerView } from "./show/answer-view.tsx";
-import { lowest, statesHeld } from "./show/standing.tsx";
-import { WorkingDialog } from "./show/working-dialog.tsx";
-import { isWide } from "./wide.ts";
-import { canRedo, canUndo } from "./work/history.ts";
-import { chooseUnits, redo, undo } from "./work/steps.ts";
+import { canRedo, canUndo } from "./session/history.ts";
 import {
   answer,
   chain,
@@ -23,7 +18,12 @@ import {
   reading,
   system,
   texts,
-} from "./work/work.ts";
+} from "./session/state.ts";
+import { chooseUnits, redo, undo } from "./session/steps.ts";
+import { AnswerView } from "./show/answer-view.tsx";
+import { lowest, statesHeld } from "./show/standing.tsx";
+import { WorkingDialog } from "./show/working-dialog.tsx";
+import { isWide } from "./wide.ts";
 
 const views = [
   ["house", "House"],

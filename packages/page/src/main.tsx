@@ -1,11 +1,11 @@
 import { chainStyle, holdStyle, screenStyle } from "@hoopstay/report/style";
 import { render } from "preact";
 import { App } from "./app.tsx";
+import { begin, redo, undo } from "./session/steps.ts";
 import askStyle from "./style/ask.css?inline";
 import dialogStyle from "./style/dialog.css?inline";
 import frameStyle from "./style/frame.css?inline";
 import showStyle from "./style/show.css?inline";
-import { begin, redo, undo } from "./work/steps.ts";
 
 // The look of the report first, what the page adds after it.
 const style = document.createElement("style");

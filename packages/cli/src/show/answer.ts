@@ -1,10 +1,10 @@
 import {
   type CheckSummary,
-  plain,
   type Review,
   type StateSummary,
   type System,
   showMeasured,
+  showRatio,
   showWords,
   speedLimit,
 } from "@hoopstay/core";
@@ -14,9 +14,6 @@ import { visible } from "./visible.ts";
 const stateWidth = 45;
 
 const gust = (speed: number, system: System): string => showMeasured(speedLimit(speed), system);
-
-const ratioText = (ratio: number): string =>
-  Number.isFinite(ratio) ? (ratio >= 100 ? ">100" : plain(ratio, 3)) : "no hold";
 
 interface Row {
   readonly words: string;
@@ -79,7 +76,7 @@ export function showAnswer(review: Review, system: System, reportPath?: string):
     }),
     `  ${`For the reviewer (${combination})`.padEnd(32)}${"ratio".padEnd(9)}${"code speed".padEnd(12)}case`,
     ...review.governing.map((check: CheckSummary & { state: string }) => {
-      const ratio = ratioText(check.ratio[combination]).padEnd(9);
+      const ratio = showRatio(check.ratio[combination]).padEnd(9);
       const speed = gust(check.codeSpeed[combination], system).padEnd(12);
       return `  ${check.words.padEnd(32)}${ratio}${speed}${check.governs.id}`;
     }),

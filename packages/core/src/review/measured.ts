@@ -49,5 +49,9 @@ export function plain(value: number, digits: number): string {
   return value.toFixed(Math.min(12, Math.max(0, digits - 1 - size)));
 }
 
+/** Demand over resistance, three figures. */
+export const showRatio = (ratio: number): string =>
+  Number.isFinite(ratio) ? (ratio >= 100 ? ">100" : plain(ratio, 3)) : "no hold";
+
 export const showWords = (words: Words, system: System): string =>
   words.map((word) => (typeof word === "string" ? word : showMeasured(word, system))).join("");

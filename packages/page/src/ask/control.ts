@@ -1,6 +1,5 @@
-import type { Value } from "@hoopstay/file";
+import type { Path, Value } from "@hoopstay/file/value";
 import type { FileName } from "../engine/messages.ts";
-import type { Path } from "./lookup.ts";
 
 /** Where a question stands: a file, and the path in it. */
 export interface Place {

@@ -1,6 +1,6 @@
 import type { Question } from "@hoopstay/core";
 import { useId } from "preact/hooks";
-import { change } from "../work/steps.ts";
+import { change } from "../session/conversation.ts";
 import type { Control, Place } from "./control.ts";
 import { CountField } from "./count-field.tsx";
 import { assumedAt, complaintsAt, keyOf, valueAt } from "./lookup.ts";

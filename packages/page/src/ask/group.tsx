@@ -1,5 +1,5 @@
 import type { Question } from "@hoopstay/core";
-import { change } from "../work/steps.ts";
+import { change } from "../session/conversation.ts";
 import type { Place } from "./control.ts";
 import { Field } from "./field.tsx";
 import { Folded } from "./folded.tsx";

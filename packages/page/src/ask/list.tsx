@@ -1,8 +1,8 @@
 import type { Question } from "@hoopstay/core";
-import type { Value } from "@hoopstay/file";
+import type { Value } from "@hoopstay/file/value";
 import type { JSX } from "preact";
 import { useState } from "preact/hooks";
-import { change } from "../work/steps.ts";
+import { change } from "../session/conversation.ts";
 import type { Place } from "./control.ts";
 import { Field } from "./field.tsx";
 import { Folded } from "./folded.tsx";

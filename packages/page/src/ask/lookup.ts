@@ -1,19 +1,14 @@
 import { type Complaint, type InputRow, showMeasured } from "@hoopstay/core";
+import { type Path, valueAt as plainAt } from "@hoopstay/file/value";
 import { fileNames } from "../engine/file-names.ts";
 import type { FileName } from "../engine/messages.ts";
-import { answer, complaints, reading, system } from "../work/work.ts";
-
-export type Path = readonly (string | number)[];
+import { answer, complaints, reading, system } from "../session/state.ts";
 
 export const keyOf = (path: Path): string => path.join(".");
 
 /** What stands in a file at a path; undefined where nothing does. */
-export function valueAt(file: FileName, path: Path): unknown {
-  return path.reduce<unknown>(
-    (value, key) => (value as Record<string | number, unknown> | null | undefined)?.[key],
-    reading.value?.values[file],
-  );
-}
+export const valueAt = (file: FileName, path: Path): unknown =>
+  plainAt(reading.value?.values[file], path);
 
 /** Complaints about exactly this key. */
 export const complaintsAt = (file: FileName, key: string): readonly Complaint[] =>

@@ -1,6 +1,6 @@
 import { type Question, readQuantity, type System } from "@hoopstay/core";
 import { useRef } from "preact/hooks";
-import { system } from "../work/work.ts";
+import { system } from "../session/state.ts";
 import type { Control } from "./control.ts";
 import { exampleFor } from "./example-for.ts";
 import { useTypedText } from "./typed-text.ts";

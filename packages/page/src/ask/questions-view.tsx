@@ -1,7 +1,7 @@
 import type { Question } from "@hoopstay/core";
 import { useEffect, useState } from "preact/hooks";
 import { Drawing } from "../draw/drawing.tsx";
-import { questions } from "../work/work.ts";
+import { questions } from "../session/state.ts";
 import { glance } from "./glance.ts";
 import { Asked, Parts } from "./group.tsx";
 import { complaintsUnder, valueAt } from "./lookup.ts";

@@ -1,4 +1,4 @@
-import type { Value } from "@hoopstay/file";
+import type { Value } from "@hoopstay/file/value";
 import type { Control } from "./control.ts";
 
 /** Any of a closed list, each with a box to tick. */

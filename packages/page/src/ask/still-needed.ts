@@ -1,7 +1,7 @@
 import type { Question } from "@hoopstay/core";
+import type { Path } from "@hoopstay/file/value";
 import type { FileName } from "../engine/messages.ts";
-import { questions, reading } from "../work/work.ts";
-import type { Path } from "./lookup.ts";
+import { questions, reading } from "../session/state.ts";
 
 /** A question without an answer that nothing sensible can be assumed for. */
 export interface Needed {

@@ -129,8 +129,8 @@ const rare = [
 const help: Readonly<Record<string, string>> = {
   "wind.speed":
     "The design speed of the local code for this place: ask the building office. For a real gust, say below that it is one.",
-  "wind.basis": "What the building office gives today is a design speed.",
-  "wind.risk_category": "I: no people live or gather in it. II where the public comes in.",
+  "wind.risk_category":
+    "Ask the building office with the speed. I is for farm buildings the public does not enter (ASCE 7 table 1.5-1, from memory).",
   now: "Such as shut, or one of the states in the answer.",
   "hoops.rise": "From the top of the straight legs to the crown, on the tube's centre line.",
 };
@@ -141,7 +141,7 @@ export function helpFor(key: string, about: string): string {
     return "What this anchor may carry in this ground, by pull tests or an engineer. The number on a label is not that. Left out where the kind below tells it.";
   }
   if (/gauge_table$/.test(key)) {
-    return "A gauge is no thickness: ask the seller which table it is from. Tube is mostly of the birmingham table, sheet of the others.";
+    return "A gauge is no thickness: ask the seller which table it is from.";
   }
   return help[key] ?? about;
 }

@@ -1,5 +1,5 @@
 import { useId } from "preact/hooks";
-import { answer } from "../work/work.ts";
+import { answer } from "../session/state.ts";
 import type { Control } from "./control.ts";
 import { valueAt } from "./lookup.ts";
 import { useTypedText } from "./typed-text.ts";

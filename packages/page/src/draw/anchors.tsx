@@ -1,14 +1,15 @@
 import { type Drawings, type PlanMark, show } from "@hoopstay/core";
-import { system } from "../work/work.ts";
+import { system } from "../session/state.ts";
 import { Figure } from "./figure.tsx";
 import { planOf } from "./plan.ts";
+import { PlanRails } from "./plan-rails.tsx";
 
 /** Everything that holds the house, from above, front on top, with the compass where it is known. */
 export function AnchorsDrawing({ drawn }: { readonly drawn: Drawings }) {
-  const { span, railWidth, railFront, railBack, marks, frontBearing } = drawn;
+  const { marks, frontBearing } = drawn;
   const holding = marks.filter(({ kind }) => kind !== "weight");
-  const { x, y, width, height, scale } = planOf(drawn, holding);
-  const half = span / 2;
+  const plan = planOf(drawn, holding);
+  const { x, y, width, height } = plan;
   return (
     <Figure
       title="What holds it, from above, to scale; front on top"
@@ -16,16 +17,7 @@ export function AnchorsDrawing({ drawn }: { readonly drawn: Drawings }) {
       width={width}
       height={height}
     >
-      {[-half, half].map((at) => (
-        <rect
-          key={at}
-          class="r"
-          x={x(at - railWidth / 2)}
-          y={y(railFront)}
-          width={Math.max(3, railWidth * scale)}
-          height={(railFront + railBack) * scale}
-        />
-      ))}
+      <PlanRails drawn={drawn} plan={plan} />
       {holding.map((mark, place) => (
         <Mark key={`${place} ${mark.name}`} mark={mark} at={[x(mark.x), y(mark.y)]} />
       ))}

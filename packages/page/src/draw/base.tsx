@@ -1,13 +1,15 @@
 import { type Drawings, show } from "@hoopstay/core";
 import { usedAt, valueAt } from "../ask/lookup.ts";
-import { system } from "../work/work.ts";
+import { system } from "../session/state.ts";
 import { Dimension, Figure } from "./figure.tsx";
 import { planOf } from "./plan.ts";
+import { PlanRails } from "./plan-rails.tsx";
 
 /** The base from above, front on top: rails, hoops, cross members, weights that ride on it. */
 export function BaseDrawing({ drawn }: { readonly drawn: Drawings }) {
-  const { span, railWidth, railFront, railBack, hoopStations, marks } = drawn;
-  const { x, y, width, height, scale } = planOf(drawn, []);
+  const { span, railFront, railBack, hoopStations, marks } = drawn;
+  const plan = planOf(drawn, []);
+  const { x, y, width, height } = plan;
   const half = span / 2;
   const size = (value: number): string => show(value, "length", system.value);
   const count = usedAt("house", "cross_members.count") ?? 0;
@@ -33,16 +35,7 @@ export function BaseDrawing({ drawn }: { readonly drawn: Drawings }) {
       {members.map((at) => (
         <path key={at} class="tie" d={`M${x(-half)},${y(at)}H${x(half)}`} />
       ))}
-      {[-half, half].map((at) => (
-        <rect
-          key={at}
-          class="r"
-          x={x(at - railWidth / 2)}
-          y={y(railFront)}
-          width={Math.max(3, railWidth * scale)}
-          height={(railFront + railBack) * scale}
-        />
-      ))}
+      <PlanRails drawn={drawn} plan={plan} />
       {weights.map(({ name, x: across, y: along }) => (
         <g key={name}>
           <circle class="o" cx={x(across)} cy={y(along)} r={6} />

@@ -1,5 +1,5 @@
 import type { DrawingName } from "../ask/sections.ts";
-import { answer, isOld } from "../work/work.ts";
+import { answer, isOld } from "../session/state.ts";
 import { AnchorsDrawing } from "./anchors.tsx";
 import { BaseDrawing } from "./base.tsx";
 import { EndsDrawing } from "./ends.tsx";

@@ -1,6 +1,6 @@
 import { type Drawings, show } from "@hoopstay/core";
 import { usedAt, valueAt } from "../ask/lookup.ts";
-import { system } from "../work/work.ts";
+import { system } from "../session/state.ts";
 import { Figure, points } from "./figure.tsx";
 
 const width = 400;

@@ -1,6 +1,6 @@
 import { type Drawings, show } from "@hoopstay/core";
 import { usedAt } from "../ask/lookup.ts";
-import { system } from "../work/work.ts";
+import { system } from "../session/state.ts";
 import { Dimension, Figure, points } from "./figure.tsx";
 
 const width = 400;

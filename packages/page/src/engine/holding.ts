@@ -1,14 +1,13 @@
 import type { KindReview, System } from "@hoopstay/core";
-import { makeReview } from "@hoopstay/house";
 import { anchorPlan, stormMarkup, towMarkup } from "@hoopstay/report/parts";
 import type { Loaded } from "./load.ts";
 import type { DrawnLayout, Holding, ShownIn } from "./messages.ts";
-import { holdOf, ladderOf } from "./study.ts";
+import { holdOf, ladderOf, reviewOf } from "./study.ts";
 
 /** What holds the house here, its layouts drawn as the report draws them, and the pull to move it. */
 export function holdingOf(loaded: Loaded, system: System): Omit<Holding, "turn"> {
   const hold = holdOf(loaded);
-  const { drawings } = makeReview(loaded.evaluation, loaded.meta, { full: false });
+  const { drawings } = reviewOf(loaded);
   const layoutOf = (kind: KindReview, place: number): DrawnLayout[] => {
     const layout = kind.every ?? kind.shut;
     if (!layout || layout.anchors.length === 0) return [];

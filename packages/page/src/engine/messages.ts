@@ -7,7 +7,7 @@ import type {
   Review,
   System,
 } from "@hoopstay/core";
-import type { Value } from "@hoopstay/file";
+import type { Path, Value } from "@hoopstay/file/value";
 
 /** Both files as text: all that is kept of the work. */
 export interface Texts {
@@ -19,7 +19,7 @@ export type FileName = keyof Texts;
 /** A change of one value of a file; undefined takes it out. */
 export interface Change {
   readonly file: FileName;
-  readonly path: readonly (string | number)[];
+  readonly path: Path;
   readonly value: Value | undefined;
 }
 
@@ -76,8 +76,8 @@ export type Paper =
   /** Beside a house with these keys changed; beside the variants of the file where none are. */
   | { readonly name: "compare"; readonly change: Readonly<Record<string, unknown>> | null };
 
-/** Which part of the working: that of all checks, of one load case, of the anchors, of the links. */
-export type WorkingOf = "checks" | "anchors" | "links" | { readonly caseId: string };
+/** Which part of the working: that of one load case, of the anchors, of the links. */
+export type WorkingOf = "anchors" | "links" | { readonly caseId: string };
 
 /** Both files as they stand now, and what they give. */
 export interface Reading {

@@ -17,14 +17,13 @@ import {
 } from "@hoopstay/report/parts";
 import type { Loaded } from "./load.ts";
 import type { Paper, WorkingOf } from "./messages.ts";
-import { holdOf, ladderOf, linksOf } from "./study.ts";
+import { holdOf, ladderOf, linksOf, reviewOf } from "./study.ts";
 
 const full = { full: true };
 
 /** A whole page as the command line writes it, or a part of one to be shown here. HTML. */
 export function paperOf(loaded: Loaded, paper: Paper, system: System): string {
   const { evaluation, meta } = loaded;
-  const brief = () => makeReview(evaluation, meta, { full: false });
   switch (paper.name) {
     case "report": {
       const holding = { hold: holdOf(loaded), ladder: ladderOf(loaded, null) };
@@ -35,13 +34,15 @@ export function paperOf(loaded: Loaded, paper: Paper, system: System): string {
       return renderReport(review, { system }).html;
     }
     case "card":
-      return renderCard(moveCard(evaluation, holdOf(loaded), meta), brief().drawings, { system });
+      return renderCard(moveCard(evaluation, holdOf(loaded), meta), reviewOf(loaded).drawings, {
+        system,
+      });
     case "ladder":
       return renderLadder(ladderOf(loaded, paper.forecast), { system, stamp: meta });
     case "hold-sheet":
-      return holdSheet(holdOf(loaded), brief().drawings, system);
+      return holdSheet(holdOf(loaded), reviewOf(loaded).drawings, system);
     case "chain-sheet": {
-      const { drawings, combination } = brief();
+      const { drawings, combination } = reviewOf(loaded);
       return chainSheet(linksOf(loaded).review, drawings, combination, system);
     }
     case "cautions":
@@ -80,7 +81,7 @@ const nameOf = (change: Readonly<Record<string, unknown>>): string =>
     .map(([key, value]) => `${key}: ${value ?? "none"}`)
     .join("; ");
 
-/** The working of all checks, of the anchors or the links, or of one load case in full. */
+/** The working of the anchors or the links, or of one load case in full. */
 function workingOf(loaded: Loaded, of: WorkingOf, system: System): string {
   const { evaluation, meta } = loaded;
   if (typeof of === "object") {
@@ -88,7 +89,6 @@ function workingOf(loaded: Loaded, of: WorkingOf, system: System): string {
     return workingMarkup(review, workingOfCase(evaluation, of.caseId), system);
   }
   const beside = {
-    checks: () => ({}),
     anchors: () => ({ holding: { hold: holdOf(loaded), ladder: ladderOf(loaded, null) } }),
     links: () => ({ chain: linksOf(loaded) }),
   }[of]();

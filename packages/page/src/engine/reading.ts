@@ -1,9 +1,10 @@
 import { type Complaint, Refusal } from "@hoopstay/core";
 import { parseText, without, withValue } from "@hoopstay/file";
-import { byDirection, makeReview } from "@hoopstay/house";
+import { byDirection } from "@hoopstay/house";
 import { fileNames } from "./file-names.ts";
 import { type Loaded, load } from "./load.ts";
 import type { Answer, Change, FileName, Reading, Texts } from "./messages.ts";
+import { reviewOf } from "./study.ts";
 
 /** The texts with the changes made in them; every other byte stays. */
 export function changed(texts: Texts, changes: readonly Change[]): Texts {
@@ -53,12 +54,13 @@ function plainOf(file: FileName, texts: Texts): unknown {
   }
 }
 
-function answerOf({ evaluation, meta }: Loaded): Answer {
+function answerOf(loaded: Loaded): Answer {
+  const { evaluation } = loaded;
   const { states, site, holds } = evaluation;
   const now = states.find(({ state }) => state.id === site.now) ?? states[0];
   const hold = holds.at(-1);
   return {
-    review: makeReview(evaluation, meta, { full: false }),
+    review: reviewOf(loaded),
     sides: now && hold ? byDirection(evaluation, now, hold.id) : [],
   };
 }

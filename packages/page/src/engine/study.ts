@@ -1,9 +1,10 @@
-import type { HoldReview, StormLadder } from "@hoopstay/core";
-import { chainOf, holdReview, stormLadder } from "@hoopstay/house";
+import type { HoldReview, Review, StormLadder } from "@hoopstay/core";
+import { chainOf, holdReview, makeReview, stormLadder } from "@hoopstay/house";
 import type { Loaded } from "./load.ts";
 
-/** What takes longer than a keystroke, worked out once for each house and place. */
+/** What is worked out once for each house and place. */
 interface Studied {
+  review?: Review;
   hold?: HoldReview;
   chain?: ReturnType<typeof chainOf>;
 }
@@ -14,6 +15,13 @@ function of(loaded: Loaded): Studied {
   const known = studied.get(loaded) ?? {};
   studied.set(loaded, known);
   return known;
+}
+
+/** The review of lift, tip and slide, as the screen shows it. */
+export function reviewOf(loaded: Loaded): Review {
+  const known = of(loaded);
+  known.review ??= makeReview(loaded.evaluation, loaded.meta, { full: false });
+  return known.review;
 }
 
 /** What holds the house here, with the fewest anchors that would. */

@@ -1,30 +1,12 @@
 import type { Complaint } from "@hoopstay/core";
+import { mostBytes, notText, tooLarge } from "@hoopstay/file/no-text";
 import type { FileName } from "../engine/messages.ts";
-import { open, whatIsWrong } from "../work/steps.ts";
-import { names, notice, texts } from "../work/work.ts";
-
-/** A house or site file is a few kilobytes; this is far above any sensible one. */
-const largest = 1_000_000;
-
-const refused = (
-  file: string,
-  code: Complaint["code"],
-  given: string,
-  expected: string,
-  mend: string,
-): Complaint => ({ code, file, given, expected, mend });
+import { names, notice, texts } from "../session/state.ts";
+import { open, whatIsWrong } from "../session/steps.ts";
 
 /** The text of a file, or why it is none. */
 async function textOf(file: File): Promise<string | Complaint> {
-  if (file.size > largest) {
-    return refused(
-      file.name,
-      "file-too-large",
-      "more than 1 MB",
-      "a file below 1 MB",
-      "Is this the right file?",
-    );
-  }
+  if (file.size > mostBytes) return tooLarge(file.name);
   try {
     const bytes = await file.arrayBuffer();
     const text = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
@@ -32,13 +14,7 @@ async function textOf(file: File): Promise<string | Complaint> {
   } catch {
     // Falls through to the refusal below: bytes that are no UTF-8, or that cannot be had.
   }
-  return refused(
-    file.name,
-    "file-not-text",
-    "bytes that are no UTF-8 text",
-    "a YAML or JSON text file",
-    "Save it as plain text (UTF-8), not as a spreadsheet or document.",
-  );
+  return notText(file.name);
 }
 
 /**

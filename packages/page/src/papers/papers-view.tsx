@@ -1,9 +1,10 @@
 import type { Complaint } from "@hoopstay/core";
 import { useState } from "preact/hooks";
 import type { FileName, Paper } from "../engine/messages.ts";
+import { forecastGust } from "../session/conversation.ts";
+import { isOld, names, texts } from "../session/state.ts";
+import { clear, paper } from "../session/steps.ts";
 import { Complaints } from "../show/complaints.tsx";
-import { clear, forecastGust, paper } from "../work/steps.ts";
-import { isOld, names, texts } from "../work/work.ts";
 import { OpenFiles } from "./open-files.tsx";
 import { saveFile } from "./save-file.ts";
 import { Sheet } from "./sheet.tsx";

@@ -1,6 +1,7 @@
 import { useEffect } from "preact/hooks";
-import { chooseUnits, open, prepare } from "../work/steps.ts";
-import { usualNames } from "../work/work.ts";
+import { prepare } from "../session/conversation.ts";
+import { usualNames } from "../session/state.ts";
+import { chooseUnits, open } from "../session/steps.ts";
 import { examples } from "./examples.ts";
 import { OpenFiles } from "./open-files.tsx";
 

@@ -1,4 +1,4 @@
-import { answer, complaints, isOld } from "../work/work.ts";
+import { answer, complaints, isOld } from "../session/state.ts";
 import { Cautions } from "./cautions.tsx";
 import { First } from "./first.tsx";
 import { Governing } from "./governing.tsx";

@@ -1,4 +1,4 @@
-import { answer } from "../work/work.ts";
+import { answer } from "../session/state.ts";
 import { PaperFold } from "./paper-fold.tsx";
 
 /** What to bear in mind, and what is not checked. */

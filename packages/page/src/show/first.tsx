@@ -3,12 +3,12 @@ import {
   firstToGo,
   type LinkSummary,
   showGustLimit,
+  showRatio,
   showWords,
   windFrom,
 } from "@hoopstay/core";
-import { answer, chain, chainIsNew, linksAtMost, system, turn } from "../work/work.ts";
+import { answer, chain, chainIsNew, linksAtMost, system, turn } from "../session/state.ts";
 import { PaperFold } from "./paper-fold.tsx";
-import { ratioWords } from "./states.tsx";
 import { openWorking } from "./working-of.ts";
 
 /** What goes first: every link from the cover's edge to the ground, weakest first. */
@@ -88,7 +88,7 @@ function Link({
       </button>
       <small>
         {check.part}; {check.place}; {state}, wind {windFrom(check.governs.direction)}; ratio{" "}
-        {ratioWords(check.ratio[combination])}
+        {showRatio(check.ratio[combination])}
       </small>
     </li>
   );

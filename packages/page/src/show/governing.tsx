@@ -1,7 +1,6 @@
-import { showMeasured, speedLimit } from "@hoopstay/core";
+import { showMeasured, showRatio, speedLimit } from "@hoopstay/core";
 import { Folded } from "../ask/folded.tsx";
-import { answer, system } from "../work/work.ts";
-import { ratioWords } from "./states.tsx";
+import { answer, system } from "../session/state.ts";
 import { TableBox } from "./table-box.tsx";
 import { openWorking, workingOfCheck } from "./working-of.ts";
 
@@ -34,10 +33,10 @@ export function Governing() {
                   <button
                     type="button"
                     class="number"
-                    aria-label={`${check.words}: ratio ${ratioWords(check.ratio[combination])}. Show the working`}
+                    aria-label={`${check.words}: ratio ${showRatio(check.ratio[combination])}. Show the working`}
                     onClick={() => openWorking(workingOfCheck(check), check.words)}
                   >
-                    {ratioWords(check.ratio[combination])}
+                    {showRatio(check.ratio[combination])}
                   </button>
                 </td>
                 <td class="n">

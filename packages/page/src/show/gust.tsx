@@ -1,5 +1,5 @@
 import { showGustLimit } from "@hoopstay/core";
-import { system } from "../work/work.ts";
+import { system } from "../session/state.ts";
 import { openWorking, type Worked } from "./working-of.ts";
 
 /** A gust that something stands; touched, it opens its working. */

@@ -7,7 +7,7 @@ import {
   showWords,
 } from "@hoopstay/core";
 import { useState } from "preact/hooks";
-import { chain, holding, holdingIsNew, system } from "../work/work.ts";
+import { chain, holding, holdingIsNew, system } from "../session/state.ts";
 import { Gust } from "./gust.tsx";
 import { PaperFold } from "./paper-fold.tsx";
 import { TableBox } from "./table-box.tsx";

@@ -3,7 +3,7 @@ import { glance } from "../ask/glance.ts";
 import { valueAt } from "../ask/lookup.ts";
 import { questionFor } from "../ask/wording.ts";
 import type { Paper } from "../engine/messages.ts";
-import { texts } from "../work/work.ts";
+import { texts } from "../session/state.ts";
 import { Made } from "./paper-fold.tsx";
 
 const parts = [

@@ -1,4 +1,4 @@
-import { holding } from "../work/work.ts";
+import { holding } from "../session/state.ts";
 
 /** The pull it takes to move the house, against what the tractor has. */
 export function Move() {

@@ -1,9 +1,9 @@
-import type { Complaint } from "@hoopstay/core";
 import { useEffect, useState } from "preact/hooks";
 import { Folded } from "../ask/folded.tsx";
 import type { Paper } from "../engine/messages.ts";
-import { paper } from "../work/steps.ts";
-import { chain, chainIsNew, system } from "../work/work.ts";
+import type { Made as Result } from "../session/requests.ts";
+import { chain, chainIsNew, system } from "../session/state.ts";
+import { paper } from "../session/steps.ts";
 import { Complaints } from "./complaints.tsx";
 
 /** A part of the report, made when it is opened and made anew when the house changes. */
@@ -18,7 +18,7 @@ export function PaperFold({
 }
 
 export function Made({ paper: which }: { readonly paper: Paper }) {
-  const [made, setMade] = useState<string | readonly Complaint[] | null>(null);
+  const [made, setMade] = useState<Result | null>(null);
   const asked = JSON.stringify(which);
   // Anew once the rest is worked out, not at every keystroke.
   const studied = chain.value?.turn;

@@ -1,5 +1,5 @@
 import type { FromSide } from "@hoopstay/core";
-import { answer } from "../work/work.ts";
+import { answer } from "../session/state.ts";
 import { Gust } from "./gust.tsx";
 import { statesHeld } from "./standing.tsx";
 import { TableBox } from "./table-box.tsx";

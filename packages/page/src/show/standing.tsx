@@ -1,5 +1,5 @@
 import { type StateSummary, showWords } from "@hoopstay/core";
-import { answer, system } from "../work/work.ts";
+import { answer, system } from "../session/state.ts";
 import { Gust } from "./gust.tsx";
 import { workingOfCheck } from "./working-of.ts";
 

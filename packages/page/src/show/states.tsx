@@ -1,4 +1,3 @@
-import { plain } from "@hoopstay/core";
 import { Gust } from "./gust.tsx";
 import { statesHeld } from "./standing.tsx";
 import { TableBox } from "./table-box.tsx";
@@ -40,7 +39,3 @@ export function States() {
     </TableBox>
   );
 }
-
-/** A ratio of demand to resistance, to the figures the command line prints. */
-export const ratioWords = (ratio: number): string =>
-  Number.isFinite(ratio) ? (ratio >= 100 ? ">100" : plain(ratio, 3)) : "no hold";

@@ -1,6 +1,6 @@
 import { readQuantity } from "@hoopstay/core";
-import { tellForecast } from "../work/steps.ts";
-import { forecast, ladder, system } from "../work/work.ts";
+import { forecast, ladder, system } from "../session/state.ts";
+import { tellForecast } from "../session/steps.ts";
 
 /** Today's forecast gust on the ladder of what to do when. */
 export function Storm() {

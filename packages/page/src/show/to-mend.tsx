@@ -4,8 +4,8 @@ import { stillNeeded } from "../ask/still-needed.ts";
 import { questionFor } from "../ask/wording.ts";
 import { fileNames } from "../engine/file-names.ts";
 import type { FileName } from "../engine/messages.ts";
-import { change } from "../work/steps.ts";
-import { answer, complaints } from "../work/work.ts";
+import { change } from "../session/conversation.ts";
+import { answer, complaints } from "../session/state.ts";
 import { Complaints } from "./complaints.tsx";
 
 /** What is missing or wrong, each with the way to its question. */

@@ -1,7 +1,8 @@
-import type { CheckSummary, Complaint } from "@hoopstay/core";
+import type { CheckSummary } from "@hoopstay/core";
 import { signal } from "@preact/signals";
 import type { WorkingOf } from "../engine/messages.ts";
-import { paper } from "../work/steps.ts";
+import type { Made } from "../session/requests.ts";
+import { paper } from "../session/steps.ts";
 
 /** The working that is shown over the page. */
 export interface ShownWorking {
@@ -9,7 +10,7 @@ export interface ShownWorking {
   /** Chapter to begin at, such as S3. */
   readonly chapter: string | null;
   /** Null while it is being made. */
-  readonly made: string | readonly Complaint[] | null;
+  readonly made: Made | null;
 }
 
 export const shownWorking = signal<ShownWorking | null>(null);
