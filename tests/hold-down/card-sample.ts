@@ -48,6 +48,7 @@ export const meta: ReviewMeta = {
   version: "9.8.7",
   digest: "d1g3st",
   date: "2026-11-12",
+  files: { house: "", site: "" },
   inputs: [],
 };
 

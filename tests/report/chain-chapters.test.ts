@@ -4,7 +4,8 @@ import { renderReport } from "@hoopstay/report";
 import { describe, expect, it } from "vitest";
 import { sloping } from "../hold-down/example-house.ts";
 
-const meta = { version: "0.1.0", digest: "3f9a1c20b7de4458a1", date: null, inputs: [] };
+const files = { house: "", site: "" };
+const meta = { version: "0.1.0", digest: "3f9a1c20b7de4458a1", date: null, files, inputs: [] };
 const evaluation = evaluate(sloping.house, sloping.site);
 const chain = chainOf(evaluation);
 const review = makeReview(evaluation, meta, { full: true, chain });

@@ -1,4 +1,4 @@
-import { renderReport } from "@hoopstay/report";
+import { madeFrom, renderReport } from "@hoopstay/report";
 import { describe, expect, it } from "vitest";
 import { everywhere, hostile } from "./hostile-words.ts";
 import { sampleReview } from "./sample-review.ts";
@@ -10,7 +10,14 @@ describe.each(hostile)("hostile text: %s", (_, words) => {
 
   it("stays text", () => {
     expect(unbalanced(html)).toEqual([]);
-    expect(/<script|<b>&|<i>/.exec(html)?.[0]).toBeUndefined();
+    const [shown = "", data = "", ...others] = html.split("<script");
+    expect(/<b>&|<i>/.exec(shown)?.[0]).toBeUndefined();
+    expect(data.split("</script>")).toEqual([
+      expect.stringMatching(/^ type="application\/json" id="made-from">[^<>]*$/),
+      "\n</main>\n</body>\n</html>\n",
+    ]);
+    expect(others).toEqual([]);
+    expect(madeFrom(html)?.files).toEqual({ house: words, site: words });
     expect(html.match(/<\/style>/g)).toHaveLength(1);
     expect(html.match(/<main>/g)).toHaveLength(1);
     // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for

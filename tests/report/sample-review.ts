@@ -49,6 +49,7 @@ export function sampleReview(changes: Partial<Review> = {}, cases = 500): Review
     program: "hoopstay",
     version: "0.1.0",
     digest: "3f9a1c20b7de4458a1",
+    files: { house: "name: Harrow Brook 18 x 30\n", site: "name: sheltered paddock\n" },
     house: "Harrow Brook 18 x 30",
     site: "sheltered paddock",
     date: null,

@@ -7,6 +7,7 @@ import { declareCompare } from "./commands/declare-compare.ts";
 import { declareFirst } from "./commands/declare-first.ts";
 import { declareHeld } from "./commands/declare-held.ts";
 import { declarePage } from "./commands/declare-page.ts";
+import { declareRecheck } from "./commands/declare-recheck.ts";
 import { declareSearch } from "./commands/declare-search.ts";
 import { showComplaints } from "./show/complaints.ts";
 
@@ -49,6 +50,7 @@ declareHeld(program, settle);
 declareFirst(program, settle);
 declareCompare(program, settle);
 declareSearch(program, settle);
+declareRecheck(program, settle);
 declarePage(program, settle);
 
 program

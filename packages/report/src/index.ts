@@ -1,5 +1,6 @@
 import type { Chapter, Review, System } from "@hoopstay/core";
 import { page } from "./html/page.ts";
+import { madeFromMarkup } from "./recheck/made-from.ts";
 import { agreed } from "./sheet/agreed.ts";
 import { answer } from "./sheet/answer.ts";
 import { cases } from "./sheet/cases.ts";
@@ -18,12 +19,14 @@ import { Bibliography } from "./value/bibliography.ts";
 export { renderCard } from "./card/card.ts";
 export { renderLadder } from "./card/ladder.ts";
 export { renderCompare } from "./compare/compare.ts";
+export { type MadeFrom, madeFrom } from "./recheck/made-from.ts";
+export { type PrintedLine, printedLines } from "./recheck/printed-lines.ts";
 export { renderSearch } from "./search/search.ts";
 
 export interface ReportOptions {
   readonly system: System;
-  /** Chapters printed in full after the last sheet, a governing case worked out by hand, say. */
-  readonly detail?: readonly Chapter[];
+  /** A load case worked in full after the last sheet, by its name. */
+  readonly detail?: { readonly of: string; readonly chapters: readonly Chapter[] } | null;
 }
 
 /** The report as one text, and how many of its steps were evaluated twice and agree. */
@@ -39,7 +42,8 @@ export interface Report {
  * @throws Error naming the steps whose second evaluation disagrees; no report is made of them
  */
 export function renderReport(review: Review, options: ReportOptions): Report {
-  const { system, detail = [] } = options;
+  const { system } = options;
+  const detail = options.detail?.chapters ?? [];
   const chapters = [...review.chapters, ...detail];
   const { steps, agreeing } = agreed(chapters);
   const matter: Matter = {
@@ -91,7 +95,12 @@ shown to six figures and carried in full.</p>`;
   const index = indexOf([first, ...later]);
   const sheets = [{ ...first, body: answer(matter, index) }, ...later];
   return {
-    html: page("Wind check", review, footerOf(review), numbered(sheets, review)),
+    html: page(
+      "Wind check",
+      review,
+      footerOf(review),
+      `${numbered(sheets, review)}\n${madeFromMarkup(review, system, options.detail?.of ?? null)}`,
+    ),
     steps,
     agreeing,
   };

@@ -26,18 +26,15 @@ export async function check(
   options: CheckOptions,
 ): Promise<Outcome> {
   if (options.report !== undefined) refuseInput(options.report, [houseFile, siteFile]);
-  const { house, site, rows, digest, date } = loadInputs(houseFile, siteFile);
-  const meta: ReviewMeta = { version: __VERSION__, digest, date, inputs: rows };
+  const { house, site, rows, digest, date, files } = loadInputs(houseFile, siteFile);
+  const meta: ReviewMeta = { version: __VERSION__, digest, date, files, inputs: rows };
   const evaluation = evaluate(house, site);
-  const detail = options.case !== undefined ? workingOfCase(evaluation, options.case) : undefined;
+  const of = options.case;
+  const detail = of === undefined ? null : { of, chapters: workingOfCase(evaluation, of) };
   const review = makeReview(evaluation, meta, { full: options.report !== undefined });
   if (options.report !== undefined) {
     const { renderReport } = await import("@hoopstay/report");
-    const { html } = renderReport(review, {
-      system: options.units,
-      ...(detail ? { detail } : {}),
-    });
-    writeWhole(options.report, html);
+    writeWhole(options.report, renderReport(review, { system: options.units, detail }).html);
   }
   const text = options.json
     ? `${JSON.stringify(resultOf(evaluation, meta, review.holds))}\n`

@@ -31,7 +31,7 @@ export async function compare(
     if (typed.length > 0 || asked.length === 0)
       variants = readVariants(today, typed, site, complaints);
   };
-  const { today, site, rows, digest, date } = loadInputs(houseFile, siteFile, readMore, unclear);
+  const { today, site, digest, date } = loadInputs(houseFile, siteFile, readMore, unclear);
   const stamp = { version: __VERSION__, digest, date };
   const names = [today.house.name, site.name] as const;
   const review = compareReview(today, variants, site);
@@ -41,7 +41,7 @@ export async function compare(
     writeWhole(report, renderCompare(review, { house, site: place, stamp, system: units }));
   }
   const text = json
-    ? jsonOf(review, { meta: { ...stamp, inputs: rows }, names })
+    ? jsonOf(review, { meta: stamp, names })
     : showCompare(review, names, units, report);
   return { text, code: 0 };
 }

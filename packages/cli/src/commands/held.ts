@@ -1,5 +1,13 @@
-import type { HoldReview, System } from "@hoopstay/core";
-import { type Evaluation, evaluate, holdReview, type ReviewMeta } from "@hoopstay/house";
+import type { HoldReview, Review, System } from "@hoopstay/core";
+import type { Inputs } from "@hoopstay/file";
+import {
+  type Evaluation,
+  evaluate,
+  holdReview,
+  makeReview,
+  type ReviewMeta,
+  stormLadder,
+} from "@hoopstay/house";
 import { loadInputs } from "../read/load-inputs.ts";
 
 declare const __VERSION__: string;
@@ -23,8 +31,13 @@ export interface Held extends Evaluated {
 }
 
 export function evaluatedOf(houseFile: string, siteFile: string): Evaluated {
-  const { house, site, rows, digest, date } = loadInputs(houseFile, siteFile);
-  const meta: ReviewMeta = { version: __VERSION__, digest, date, inputs: rows };
+  return evaluatedFrom(loadInputs(houseFile, siteFile), __VERSION__);
+}
+
+/** Both files as read, evaluated; what is made of them bears this version. */
+export function evaluatedFrom(inputs: Inputs, version: string): Evaluated {
+  const { house, site, rows, digest, date, files } = inputs;
+  const meta: ReviewMeta = { version, digest, date, files, inputs: rows };
   return { evaluation: evaluate(house, site), meta, names: [house.name, site.name] };
 }
 
@@ -34,10 +47,21 @@ export function heldOf(houseFile: string, siteFile: string, search: boolean): He
   return { ...evaluated, hold: holdReview(evaluated.evaluation, { search }) };
 }
 
+interface MadeOf {
+  readonly meta: Pick<ReviewMeta, "version" | "digest" | "date">;
+  readonly names: readonly [house: string, site: string];
+}
+
 /** A record as JSON in SI, with what it was made from; a value without limit is null. */
-export function jsonOf(record: object, { meta, names }: Pick<Held, "meta" | "names">): string {
+export function jsonOf(record: object, { meta, names }: MadeOf): string {
   const { version, digest, date } = meta;
   const [house, site] = names;
   const whole = { program: "hoopstay", version, digest, date, house, site, ...record };
   return `${JSON.stringify(whole)}\n`;
+}
+
+/** The whole record of a report that tells what holds the house. */
+export function heldReview({ evaluation, meta }: Evaluated, hold: HoldReview): Review {
+  const ladder = stormLadder(evaluation, hold, null);
+  return makeReview(evaluation, meta, { full: true, holding: { hold, ladder } });
 }

@@ -1,8 +1,7 @@
-import { makeReview, stormLadder } from "@hoopstay/house";
 import { showHold } from "../show/hold.ts";
 import { refuseInput, writeWhole } from "../write-whole.ts";
 import type { Outcome } from "./check.ts";
-import { type HeldOptions, heldOf, jsonOf } from "./held.ts";
+import { type HeldOptions, heldOf, heldReview, jsonOf } from "./held.ts";
 
 export interface HoldOptions extends HeldOptions {
   readonly certificate?: true;
@@ -20,10 +19,7 @@ export async function hold(
   const held = heldOf(houseFile, siteFile, true);
   if (report !== undefined) {
     const { renderReport } = await import("@hoopstay/report");
-    const ladder = stormLadder(held.evaluation, held.hold, null);
-    const holding = { hold: held.hold, ladder };
-    const review = makeReview(held.evaluation, held.meta, { full: true, holding });
-    writeWhole(report, renderReport(review, { system: options.units }).html);
+    writeWhole(report, renderReport(heldReview(held, held.hold), { system: options.units }).html);
   }
   const text = options.json
     ? jsonOf(held.hold, held)

@@ -7,5 +7,6 @@ export { hold } from "./hold.ts";
 export { ladder } from "./ladder.ts";
 export { page } from "./page.ts";
 export { pulls } from "./pulls.ts";
+export { recheck } from "./recheck.ts";
 export { search } from "./search.ts";
 export { serve } from "./serve.ts";

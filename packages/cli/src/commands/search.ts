@@ -44,7 +44,7 @@ export async function search(
   const seconds = secondsOf(given);
   if (report !== undefined) refuseInput(report, [houseFile, siteFile]);
   let range: DesignRange | undefined;
-  const { today, site, rows, digest, date } = loadInputs(houseFile, siteFile, (...read) => {
+  const { today, site, digest, date } = loadInputs(houseFile, siteFile, (...read) => {
     const [house, , complaints] = read;
     range = readRange(house, complaints);
   });
@@ -59,7 +59,7 @@ export async function search(
     writeWhole(report, renderSearch(review, { house: of, site: place, stamp, system: units }));
   }
   const text = json
-    ? jsonOf(review, { meta: { ...stamp, inputs: rows }, names })
+    ? jsonOf(review, { meta: stamp, names })
     : showSearch(review, names, units, report);
   return { text, code: interrupted ? stopped : 0 };
 }

@@ -3,7 +3,7 @@ import type { Complaint } from "@hoopstay/core";
 import { type Inputs, type ReadMore, readInputs } from "@hoopstay/file";
 import { readText } from "./read-text.ts";
 
-const sha256 = (text: string): string => createHash("sha256").update(text).digest("hex");
+export const sha256 = (text: string): string => createHash("sha256").update(text).digest("hex");
 
 /** Both files from disk, as models; the rest is said at `readInputs`. */
 export const loadInputs = (

@@ -1,12 +1,12 @@
 import { closeSync, openSync, readSync } from "node:fs";
-import { Refusal } from "@hoopstay/core";
+import { type Complaint, Refusal } from "@hoopstay/core";
 import { mostBytes, notText, tooLarge } from "@hoopstay/file";
 
 /** The bytes of a file or pipe, as many as tell that it is too large: a device may have no end. */
-function readBounded(file: string): Buffer {
+function readBounded(file: string, most: number): Buffer {
   const descriptor = openSync(file, "r");
   try {
-    const bytes = Buffer.alloc(mostBytes + 1);
+    const bytes = Buffer.alloc(most + 1);
     let size = 0;
     for (let got = -1; got !== 0 && size < bytes.length; size += got) {
       got = readSync(descriptor, bytes, size, bytes.length - size, null);
@@ -17,9 +17,9 @@ function readBounded(file: string): Buffer {
   }
 }
 
-function bytesOf(file: string): Buffer {
+function bytesOf(file: string, most: number): Buffer {
   try {
-    return readBounded(file);
+    return readBounded(file, most);
   } catch (error) {
     throw new Refusal([
       {
@@ -33,10 +33,13 @@ function bytesOf(file: string): Buffer {
   }
 }
 
-/** The text of a file, or a refusal that says why it cannot be read. */
-export function readText(file: string): string {
-  const bytes = bytesOf(file);
-  if (bytes.length > mostBytes) throw new Refusal([tooLarge(file)]);
+/** The text of a house or site file, or a refusal that says why it cannot be read. */
+export const readText = (file: string): string => textWithin(file, mostBytes, tooLarge(file));
+
+/** The text of a file of at most so many bytes; above that it is refused with the complaint given. */
+export function textWithin(file: string, most: number, above: Complaint): string {
+  const bytes = bytesOf(file, most);
+  if (bytes.length > most) throw new Refusal([above]);
   try {
     const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
     if (!text.includes("\0")) return text;

@@ -31,6 +31,7 @@ export const refusalCodes = {
   "case-unknown": { exit: 2, meaning: "no load case has the name asked for" },
   "command-unknown": { exit: 2, meaning: "the command line is not understood" },
   "report-unwritable": { exit: 2, meaning: "the report cannot be written where it was asked for" },
+  "report-without-inputs": { exit: 2, meaning: "the page carries no files to make it again from" },
   "port-unusable": { exit: 2, meaning: "the page cannot be served on the port asked for" },
   "shape-outside": { exit: 3, meaning: "the hoop's shape is outside the arcs computed here" },
   "rise-outside-table": { exit: 3, meaning: "rise over span lies outside the arched-roof table" },

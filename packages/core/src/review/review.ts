@@ -123,6 +123,8 @@ export interface Review {
   readonly program: string;
   readonly version: string;
   readonly digest: string;
+  /** Both files word for word, so that the record can be made again from its report. */
+  readonly files: { readonly house: string; readonly site: string };
   readonly house: string;
   readonly site: string;
   readonly date: string | null;

@@ -24,6 +24,8 @@ export interface Inputs {
   readonly rows: readonly InputRow[];
   readonly digest: string;
   readonly date: string | null;
+  /** Both texts, word for word. */
+  readonly files: { readonly house: string; readonly site: string };
   readonly today: HouseToday;
 }
 
@@ -81,5 +83,6 @@ export function readInputs(
     rows: [...house.rows, ...site.rows],
     digest: digestOf(`${house.text}\0${site.text}`),
     date: typeof date === "string" ? date : null,
+    files: { house: house.text, site: site.text },
   };
 }

@@ -48,6 +48,7 @@ export interface ReviewMeta {
   readonly version: string;
   readonly digest: string;
   readonly date: string | null;
+  readonly files: Review["files"];
   readonly inputs: readonly InputRow[];
 }
 
@@ -98,6 +99,7 @@ export function makeReview(
     program: "hoopstay",
     version: meta.version,
     digest: meta.digest,
+    files: meta.files,
     house: house.name,
     site: site.name,
     date: meta.date,

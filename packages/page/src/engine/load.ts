@@ -26,12 +26,12 @@ export function load(texts: Texts): Loaded {
   if (last && last.texts.house === texts.house && last.texts.site === texts.site) return last;
   const textOf = (file: string): string => (file === fileNames.house ? texts.house : texts.site);
   const inputs = readInputs(fileNames.house, fileNames.site, textOf, digest);
-  const { house, site, rows, date } = inputs;
+  const { house, site, rows, date, files } = inputs;
   last = {
     texts,
     inputs,
     evaluation: evaluate(house, site),
-    meta: { version: __VERSION__, digest: inputs.digest, date, inputs: rows },
+    meta: { version: __VERSION__, digest: inputs.digest, date, files, inputs: rows },
   };
   return last;
 }

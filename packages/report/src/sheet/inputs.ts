@@ -18,7 +18,8 @@ export function inputs({ review, system }: Matter): string {
   const columns = [words("Entry"), words("As typed"), words("As used"), words("Why")];
   const assumed = review.inputs.filter((row) => row.assumed).length;
   return `<p>${assumed} of ${review.inputs.length} values were not given and are marked
-<b class="assumed">\u25c7 assumed</b>: check these first.</p>
+<b class="assumed">\u25c7 assumed</b>: check these first. Both files stand in this page word for word, unseen:
+<code>hoopstay recheck</code> makes the report again from them and says what differs.</p>
 ${table("House file", "House file", columns, rows("house"))}
 ${table("Site file", "Site file", columns, rows("site"))}`;
 }
