@@ -10,7 +10,7 @@ const layers = {
   house: [["core", "load", "section", "ground", "frame", "strength", "stability"], "zod"],
   report: [["core"], "d3-array"],
   file: [["core", "house"], "yaml"],
-  cli: [["file", "house", "report", "core"], "commander"],
+  cli: [["file", "house", "report", "core"], "commander|diff"],
   page: [["file", "house", "report", "core"], "preact|@preact/signals|@noble/hashes|vite"],
 };
 

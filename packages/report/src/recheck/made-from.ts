@@ -1,7 +1,7 @@
 import type { Review, System } from "@hoopstay/core";
 
 /** What a report was asked for: the checks alone, with what holds the house, or with the load path. */
-export type Asked = "check" | "hold" | "first";
+type Asked = "check" | "hold" | "first";
 
 /** What it takes to make a report again: both files word for word, and what was asked of them. */
 export interface MadeFrom {
