@@ -1,8 +1,9 @@
-import { existsSync } from "node:fs";
-import process from "node:process";
 import axe, { type AxeResults } from "axe-core";
-import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll } from "vitest";
+import { launch, withBrowser } from "./chromium.ts";
+
+export { withBrowser } from "./chromium.ts";
 
 export const screens = [
   { width: 1280, height: 800 },
@@ -15,25 +16,8 @@ export const papers = [
 ];
 
 let browser: Browser;
-const executable = process.env.CHROMIUM ?? "/usr/bin/chromium";
-/** The gates install the browser; a machine with Node and npm alone has none to test with. */
-export const withBrowser = process.env.CI !== undefined || existsSync(executable);
-
 beforeAll(async () => {
-  if (!withBrowser) return;
-  browser = await chromium.launch({
-    executablePath: executable,
-    args: [
-      "--headless",
-      "--no-sandbox",
-      "--disable-gpu",
-      "--no-first-run",
-      "--disable-background-networking",
-      "--disable-component-update",
-      "--disable-sync",
-      "--disable-quic",
-    ],
-  });
+  if (withBrowser) browser = await launch();
 });
 
 afterAll(() => browser?.close());

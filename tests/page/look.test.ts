@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { opened, screens, violationsOn, withBrowser } from "../browser/open-page.ts";
 import { buildOnce } from "../cli/program.ts";
-import { pageUrl, startFromExample, workedOut } from "./opened-page.ts";
+import { pageUrl } from "./opened-page.ts";
+import { startFromExample, workedOut } from "./started.ts";
 
 beforeAll(buildOnce);
 

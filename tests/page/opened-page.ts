@@ -6,23 +6,6 @@ export const pageUrl = pathToFileURL(
   join(resolve(import.meta.dirname, "../.."), "packages/cli/dist/page.html"),
 ).href;
 
-/** Touches the first example and waits for its answer. */
-export async function startFromExample(page: Page, place = 0): Promise<void> {
-  await page.locator(".large-button").nth(place).click();
-  await page.locator(".boxes").waitFor();
-}
-
-/** Waits until everything about the present state of the work is worked out. */
-export const workedOut = (page: Page): Promise<unknown> =>
-  page.waitForFunction(
-    () => {
-      const main = document.querySelector("main");
-      return main?.dataset.turn !== undefined && main.dataset.turn === main.dataset.linked;
-    },
-    null,
-    { timeout: 120_000 },
-  );
-
 /** The reviewer's table: check, ratio, code speed and case as printed. */
 export async function reviewersTable(page: Page): Promise<string[]> {
   await page.evaluate(() => {

@@ -5,7 +5,8 @@ import { parse } from "yaml";
 import { opened, withBrowser } from "../browser/open-page.ts";
 import { buildOnce, fixture, inFolder, run } from "../cli/program.ts";
 import { fillIn } from "./fill-in.ts";
-import { pageUrl, reviewersLines, reviewersTable, startFromExample } from "./opened-page.ts";
+import { pageUrl, reviewersLines, reviewersTable } from "./opened-page.ts";
+import { startFromExample } from "./started.ts";
 
 const examples = [
   {

@@ -4,7 +4,8 @@ import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import { opened, withBrowser } from "../browser/open-page.ts";
 import { buildOnce, inFolder, run, soundHouse, soundSite } from "../cli/program.ts";
-import { pageUrl, reviewersLines, reviewersTable, startFromExample } from "./opened-page.ts";
+import { pageUrl, reviewersLines, reviewersTable } from "./opened-page.ts";
+import { startFromExample } from "./started.ts";
 
 beforeAll(buildOnce);
 
