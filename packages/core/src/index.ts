@@ -7,6 +7,7 @@ export * from "./review/by-direction.ts";
 export * from "./review/case-words.ts";
 export * from "./review/chain-review.ts";
 export * from "./review/compare-review.ts";
+export * from "./review/evidence-review.ts";
 export * from "./review/first-to-go.ts";
 export * from "./review/hold-review.ts";
 export * from "./review/measured.ts";
