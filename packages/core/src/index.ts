@@ -13,6 +13,7 @@ export * from "./review/hold-review.ts";
 export * from "./review/measured.ts";
 export * from "./review/question.ts";
 export * from "./review/review.ts";
+export * from "./review/show-evidence.ts";
 export * from "./review/show-hold.ts";
 export * from "./review/unpriced.ts";
 export * from "./source/citation.ts";

@@ -18,6 +18,7 @@ import { Bibliography } from "./value/bibliography.ts";
 export { renderCard } from "./card/card.ts";
 export { renderLadder } from "./card/ladder.ts";
 export { renderCompare } from "./compare/compare.ts";
+export { renderEvidence } from "./evidence/evidence.ts";
 export { renderSearch } from "./search/search.ts";
 
 export interface ReportOptions {
