@@ -108,7 +108,6 @@ export interface NumberSet {
  */
 export function setRow(
   head: RowHead,
-  published: string,
   sets: readonly NumberSet[],
   allowance: Allowance,
 ): EvidenceRow {
@@ -118,7 +117,7 @@ export function setRow(
   const verdict = values === 0 ? "differs" : verdictOf(off, allowance);
   return {
     ...head,
-    published,
+    published: values === 1 ? "1 number" : `${values} numbers`,
     ours: { agrees: "the same", known: "some off, as is known", differs: "not the same" }[verdict],
     values,
     off,

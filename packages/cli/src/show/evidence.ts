@@ -1,5 +1,6 @@
 import {
   type EvidenceReview,
+  type EvidenceRow,
   formulasWords,
   gradesWords,
   showCount,
@@ -42,11 +43,7 @@ export function showEvidence(
       ),
     ),
     "  Known disagreements, each inside an allowance of its own:",
-    ...known.map((row) =>
-      bullet(
-        `${row.title}, ${row.quantity}: printed ${row.published}, here ${showOurs(row)}${row.unit === "1" ? "" : ` ${row.unit}`}. ${row.reason}`,
-      ),
-    ),
+    ...knownLines(known),
     to === undefined
       ? "  Every value, and the formulas that none moves: --to evidence.html"
       : `  Verification sheet: ${visible(to)}`,
@@ -55,3 +52,16 @@ export function showEvidence(
   ];
   return `${lines.join("\n")}\n`;
 }
+
+/** Known disagreements, those of one place and one reason together. */
+function knownLines(rows: readonly EvidenceRow[]): string[] {
+  const together = new Map<string, EvidenceRow[]>();
+  for (const row of rows) {
+    const key = `${row.edition}, ${row.place} [${row.grade}]: ${row.reason}`;
+    together.set(key, [...(together.get(key) ?? []), row]);
+  }
+  return [...together].map(([key, own]) => bullet(`${key}. ${own.map(pairOf).join("; ")}`));
+}
+
+const pairOf = (row: EvidenceRow): string =>
+  `${row.case}, ${row.quantity}: printed ${row.published}, here ${showOurs(row)}${row.unit === "1" ? "" : ` ${row.unit}`}`;

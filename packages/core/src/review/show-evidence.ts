@@ -9,18 +9,22 @@ export const showCount = (count: number): string => String(count).replace(/\B(?=
 export const showOurs = ({ ours }: Pick<EvidenceRow, "ours">): string =>
   typeof ours === "number" ? String(Number(ours.toPrecision(6))) : ours;
 
-/** How many values were compared and how it went. */
-export const totalsWords = ({ values, agree, known, differ }: EvidenceTotals): string =>
-  `${showCount(values)} values compared: ${showCount(agree)} agree, ${showCount(known)} disagree as is known and explained, ${
+/** How many values were compared, of which kind, and how it went. */
+export function totalsWords({ values, agree, known, differ, grades }: EvidenceTotals): string {
+  const reworked = grades.derived ?? 0;
+  return `${showCount(values - reworked)} printed values and ${showCount(reworked)} worked by other means compared: ${showCount(
+    agree,
+  )} agree, ${showCount(known)} disagree as is known and explained, ${
     differ === 0 ? "none differs otherwise" : `${showCount(differ)} DIFFER`
   }`;
+}
 
 /** The same by how the sources are known. */
 export const gradesWords = ({ grades }: EvidenceTotals): string =>
   (Object.entries(grades) as [Grade, number][])
     .map(
       ([grade, count]) =>
-        `${showCount(count)} ${grade === "derived" ? "worked by other means and printed nowhere" : gradeWords[grade]}`,
+        `${showCount(count)} ${grade === "derived" ? "by hand or by other code, printed nowhere" : gradeWords[grade]}`,
     )
     .join("; ");
 

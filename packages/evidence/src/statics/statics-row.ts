@@ -18,11 +18,6 @@ export interface StaticsSet {
   readonly why: string;
 }
 
-const count = (sets: readonly NumberSet[]): string => {
-  const values = sets.reduce((sum, { theirs }) => sum + theirs.length, 0);
-  return values === 1 ? "1 number" : `${values} numbers`;
-};
-
 /** The row of a set; none of it is printed anywhere, so its grade is `derived`. */
 export function staticsRow(
   { file, place }: StaticsFile,
@@ -40,7 +35,7 @@ export function staticsRow(
     inputs,
     quantity,
     unit: "1",
-    tolerance: `${allowed} of the greatest (${why})`,
+    tolerance: `${allowed} of the greatest: ${why}`,
   };
-  return setRow(head, count(sets), sets, { allowed });
+  return setRow(head, sets, { allowed });
 }

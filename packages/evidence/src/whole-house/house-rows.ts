@@ -23,7 +23,7 @@ const place = "whole houses from the design basis by other code, in another lang
 const relative = 1e-6;
 /** A ratio below it counts as none. */
 const tiny = 1e-6;
-const why = "twelve digits; limits by bisection on both sides";
+const why = "a millionth of each: limits by bisection on both sides";
 
 /**
  * Where downhill is unknown and tethers pull aslant, both calculations search for the worst
@@ -84,11 +84,8 @@ function rowOf({ id, input }: IndependentCase): Row {
     inputs: `${shape}, span ${span} m, rise ${rise} m, length ${length} m, ASCE ${asce}, exposure ${exposure}, ${speed} m/s`,
     unit: "1",
   } as const satisfies Partial<RowHead>;
-  return (quantity, sets, { why: own = why, ...allowance } = { allowed: relative }) => {
-    const values = sets.reduce((sum, { theirs }) => sum + theirs.length, 0);
-    const tolerance = `${allowance.allowed} of each (${own})`;
-    return setRow({ ...head, quantity, tolerance }, `${values} numbers`, sets, allowance);
-  };
+  return (quantity, sets, { why: tolerance = why, ...allowance } = { allowed: relative }) =>
+    setRow({ ...head, quantity, tolerance }, sets, allowance);
 }
 
 function sitedRows(one: IndependentCase, house: ComputedHouse, row: Row): EvidenceRow[] {
@@ -107,7 +104,7 @@ function sitedRows(one: IndependentCase, house: ComputedHouse, row: Row): Eviden
     row(
       `load cases, six components each, of ${one.load_case_count}`,
       [{ ours: [table.count], theirs: [one.load_case_count] }, ...paired(cases, one.load_cases)],
-      { allowed: 1e-9, why: "twelve digits" },
+      { allowed: 1e-9, why: "twelve digits printed" },
     ),
     row(
       "least loads",
@@ -115,7 +112,7 @@ function sitedRows(one: IndependentCase, house: ComputedHouse, row: Row): Eviden
         { ours: [least.count], theirs: [one.least_loads.length] },
         ...paired(rowsOf(least, 1), one.least_loads),
       ],
-      { allowed: 1e-9, why: "twelve digits" },
+      { allowed: 1e-9, why: "twelve digits printed" },
     ),
   ];
 }

@@ -11,15 +11,13 @@ import { text } from "../html/escape.ts";
 import { numbers, rowOf, table, words } from "../html/table.ts";
 import { unitWords } from "./unit-words.ts";
 
-const columns = [
-  words("Quantity"),
-  numbers("Printed"),
-  numbers("Here"),
-  numbers("Off"),
-  words("Agrees?"),
-];
+const columns = [words("Quantity"), numbers("Printed"), numbers("Here"), numbers("Off by")];
 
-const marks = { agrees: "\u2713", known: "known", differs: "<b>\u2717 no</b>" } as const;
+const marks = {
+  agrees: "\u2713",
+  known: "<b>known:</b>",
+  differs: "<b>\u2717 differs:</b>",
+} as const;
 
 /** A chapter: one table for each file of values, its cases one under the other. */
 export function chapterMarkup({
@@ -59,7 +57,7 @@ function fileTable(file: string, rows: readonly EvidenceRow[]): string {
 
 /** The line above the values of a case: what is given, where it stands, how it is known. */
 const caseRow = ({ case: name, inputs, place, grade }: EvidenceRow, placed: boolean): string =>
-  `<tr><th scope="rowgroup" colspan="5">${text(name)} <small>${[
+  `<tr><th scope="rowgroup" colspan="4">${text(name)} <small>${[
     ...(placed ? [place] : []),
     ...(inputs === "" ? [] : [inputs]),
     gradeWords[grade],
@@ -67,17 +65,26 @@ const caseRow = ({ case: name, inputs, place, grade }: EvidenceRow, placed: bool
     .map(text)
     .join("; ")}</small>`;
 
-const figure = (value: number): string =>
-  value === 0 ? "0" : String(Number(value.toPrecision(2)));
+/** What rounding alone leaves of a number. */
+const rounding = 1e-11;
+
+const figure = (value: number): string => String(Number(value.toPrecision(2)));
+
+/** How far off, of what is allowed; digits that a machine may round otherwise are not printed. */
+function offOf({ off, allowed, published, values }: EvidenceRow): string {
+  const least = values === 1 ? rounding * Math.abs(Number(published)) : 0;
+  if (off <= least) return allowed <= least ? "0" : `0 <small>of ${figure(allowed)}</small>`;
+  if (off < allowed / 100) return `<small>under 1 % of ${figure(allowed)}</small>`;
+  return `${figure(off)} <small>of ${figure(allowed)}</small>`;
+}
 
 function valueRow(row: EvidenceRow, withTolerance: boolean): string {
-  const { quantity, published, off, allowed, verdict, tolerance, reason } = row;
+  const { quantity, published, verdict, tolerance, reason } = row;
   const why = reason ?? (withTolerance ? tolerance : "");
   return rowOf([
     `${text(quantity)}${why === "" ? "" : ` <small>${text(why)}</small>`}`,
     `${text(published)}${unitWords(row)}`,
     text(showOurs(row)),
-    `${figure(off)} <small>of ${figure(allowed)}</small>`,
-    marks[verdict],
+    `${marks[verdict]} ${offOf(row)}`,
   ]);
 }

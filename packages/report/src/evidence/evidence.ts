@@ -3,6 +3,7 @@ import { flat, text } from "../html/escape.ts";
 import { pageOf } from "../html/page.ts";
 import { list } from "../html/table.ts";
 import { indexOf, numberedAs, type Sheet } from "../sheet/sheet.ts";
+import { evidenceStyle } from "../style/evidence.ts";
 import { chapterMarkup } from "./chapter.ts";
 import { formulasMarkup } from "./formulas.ts";
 import { countsTable, disagreements } from "./totals.ts";
@@ -63,5 +64,6 @@ ${indexOf([first, ...later])}`;
     `${title}: published values and what is computed`,
     `${title} - ${program} ${version}`,
     numberedAs(sheets, ["verification", made]),
+    evidenceStyle,
   );
 }

@@ -15,9 +15,15 @@ export function page(
   return pageOf(`${what}: ${house}, ${site}`, `${what}: ${typed(house)}`, footer, sheets);
 }
 
-/** The same about anything: a title in words, and a heading in markup. */
-export function pageOf(title: string, heading: string, footer: string, sheets: string): string {
-  return `${head(title, `${screenStyle}${holdStyle}${chainStyle}${printStyle(warning, footer)}`)}
+/** The same about anything: a title in words, a heading in markup, and a look of its own on top. */
+export function pageOf(
+  title: string,
+  heading: string,
+  footer: string,
+  sheets: string,
+  style = "",
+): string {
+  return `${head(title, `${screenStyle}${holdStyle}${chainStyle}${style}${printStyle(warning, footer)}`)}
 <body>
 <a class="skip" href="#answer">Skip to the answer</a>
 <header>
