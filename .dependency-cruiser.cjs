@@ -8,9 +8,13 @@ const layers = {
   strength: [["core", "section"]],
   stability: [["core"], "yalps"],
   house: [["core", "load", "section", "ground", "frame", "strength", "stability"], "zod"],
+  evidence: [
+    ["core", "load", "section", "ground", "frame", "strength", "stability", "house"],
+    "yaml",
+  ],
   report: [["core"], "d3-array"],
   file: [["core", "house"], "yaml"],
-  cli: [["file", "house", "report", "core"], "commander|diff"],
+  cli: [["file", "house", "report", "evidence", "core"], "commander|diff"],
   page: [["file", "house", "report", "core"], "preact|@preact/signals|@noble/hashes|vite"],
 };
 

@@ -1,12 +1,20 @@
 import { spawnSync } from "node:child_process";
-import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { basename, join } from "node:path";
 import process from "node:process";
 import { build } from "esbuild";
 import { buildPage } from "../page/build.mjs";
 
-// Bundles the command into three files, so that a check reads what it needs only: the program with
-// `check`, the other commands, the report. Beside a bundle lies V8's compiled code of it, so that a
+// Bundles the command into four files, so that a check reads what it needs only: the program with
+// `check`, the other commands, the published values, the report. Beside a bundle lies V8's compiled code of it, so that a
 // start compiles nothing: launch.cjs runs the one with the other.
 const here = import.meta.dirname;
 const root = join(here, "../..");
@@ -16,6 +24,7 @@ const { version } = JSON.parse(readFileSync(join(here, "package.json"), "utf8"))
 const bundles = {
   program: join(here, "src/main.ts"),
   more: join(here, "src/commands/more.ts"),
+  evidence: join(here, "src/commands/evidence.ts"),
   report: join(root, "packages/report/src/index.ts"),
 };
 
@@ -31,7 +40,7 @@ const apart = {
       namespace: "none",
     }));
     plugin.onLoad({ filter: /./, namespace: "none" }, () => ({ contents: "" }));
-    plugin.onResolve({ filter: /\/(more\.ts|report)$/ }, ({ kind, path }) =>
+    plugin.onResolve({ filter: /\/(more\.ts|evidence\.ts|report)$/ }, ({ kind, path }) =>
       kind === "dynamic-import"
         ? { path: `./${basename(path, ".ts")}.cjs`, external: true }
         : undefined,
@@ -68,6 +77,19 @@ for (const name of Object.keys(bundles)) {
 writeFileSync(join(dist, "meta.json"), JSON.stringify(metafile));
 writeFileSync(join(dist, "package.json"), '{ "type": "commonjs" }\n');
 cpSync(join(here, "launch.cjs"), join(dist, "hoopstay.js"));
+
+// The published values ship with the command, packed into one file that `evidence` alone reads.
+const fixtures = join(root, "fixtures");
+const published = ["published", "statics", "independent"].flatMap((folder) =>
+  readdirSync(join(fixtures, folder), { recursive: true, encoding: "utf8" })
+    .filter((name) => /\.(yaml|json)$/.test(name))
+    .sort()
+    .map((name) => [
+      `${folder}/${name.replaceAll("\\", "/")}`,
+      readFileSync(join(fixtures, folder, name), "utf8"),
+    ]),
+);
+writeFileSync(join(dist, "published.json"), JSON.stringify(Object.fromEntries(published)));
 
 // The schemas ship with the command; the freshness check keeps the committed ones true.
 const schemas = join(root, "packages/house/schema");

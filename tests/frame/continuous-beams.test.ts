@@ -1,70 +1,9 @@
 import { railAt } from "@hoopstay/frame";
-import { describe, expect, test } from "vitest";
+import { describe, test } from "vitest";
 import { expectNear, heldRail, reactionsOf, rigidAt } from "./held-rail.ts";
-import { readReference } from "./reference-rails.ts";
-
-interface Row {
-  readonly support_moments: readonly string[];
-  readonly reactions: readonly string[];
-  readonly shear_left: readonly string[];
-  readonly shear_right: readonly string[];
-  readonly span_max_moment_dec: readonly number[];
-  readonly x_of_max_over_L: readonly number[];
-}
-
-const table = readReference("continuous_beam_tables") as { spans: Record<string, Row> };
-
-const fraction = (text: string): number => {
-  const [above = Number.NaN, below = 1] = text.split("/").map(Number);
-  return above / below;
-};
 
 const spans = (count: number, length: number): number[] =>
   Array.from({ length: count + 1 }, (_, i) => i * length);
-
-describe("fixtures/statics/continuous_beam_tables.json: equal spans, uniform load", () => {
-  const [w, length] = [75, 3.2];
-  test.each(Object.entries(table.spans))("%s spans", (count, row) => {
-    const places = spans(Number(count), length);
-    const whole = { length: Number(count) * length, stiffness: 2e5 };
-    const { bent, ...solution } = heldRail(whole, { uniform: -w }, rigidAt(...places));
-    const force = w * length;
-    const moment = force * length;
-    expectNear(
-      solution.supports.map(({ reaction }) => reaction / force),
-      row.reactions.map(fraction),
-      1e-12,
-    );
-    expectNear(
-      places.map((x) => -railAt(bent, x).moment / moment),
-      row.support_moments.map(fraction),
-      1e-12,
-      0.1,
-    );
-    const inSpans = places.slice(0, -1).map((x) => ({ from: x, to: x + length }));
-    expectNear(
-      inSpans.map(({ from }) => railAt(bent, from).shear / force),
-      row.shear_left.map(fraction),
-      1e-12,
-    );
-    expectNear(
-      inSpans.map((_, i) => -railAt(bent, places[i + 1] as number, "left").shear / force),
-      row.shear_right.map(fraction),
-      1e-12,
-    );
-    const peaks = inSpans.map(({ from }, i) =>
-      railAt(bent, from + (row.x_of_max_over_L[i] as number) * length),
-    );
-    expectNear(
-      peaks.map((peak) => peak.moment / moment),
-      row.span_max_moment_dec,
-      1e-9,
-    );
-    for (const peak of peaks) expect(Math.abs(peak.shear) / force).toBeLessThan(1e-9);
-    const most = Math.max(...row.span_max_moment_dec);
-    expectNear([solution.extremes.momentMost.moment / moment], [most], 1e-9);
-  });
-});
 
 describe("closed forms", () => {
   test.each([

@@ -1,5 +1,6 @@
 import { type HoopOnRails, planAt } from "@hoopstay/frame";
 import { describe, expect, test } from "vitest";
+import { fixtureTexts } from "../published/fixture-texts.ts";
 import { expectNear } from "./held-rail.ts";
 import {
   baseOf,
@@ -13,7 +14,6 @@ import {
   strut,
   thrusts,
 } from "./plan-cases.ts";
-import { readReference } from "./reference-rails.ts";
 
 interface UniformRow {
   readonly support_moments: readonly string[];
@@ -28,7 +28,7 @@ interface PointRow {
   readonly support_hog: readonly number[];
   readonly max_sag: number;
 }
-const table = readReference("continuous_beam_tables") as {
+const table = JSON.parse(fixtureTexts["statics/continuous_beam_tables.json"] as string) as {
   spans: Record<string, UniformRow>;
   equal_point_loads: { rows: PointRow[] };
 };

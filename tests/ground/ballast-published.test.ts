@@ -1,6 +1,3 @@
-import { publishedTests } from "./published-pull.ts";
+import { testChapter } from "../published/test-chapter.ts";
 
-publishedTests(
-  ["statics", "common-practice"],
-  ["weight over sliding pull", "weight of a piece", "submerged factor"],
-);
+testChapter("ballast");

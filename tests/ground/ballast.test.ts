@@ -12,7 +12,7 @@ import {
 } from "@hoopstay/ground";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { degree, pound } from "./published-pull.ts";
+import { degree, pound } from "./anchor-examples.ts";
 import { between, holds, seed } from "./pull-test-sample.ts";
 
 const block: TiedBlock = {

@@ -10,7 +10,7 @@ import {
   stiffnessWithoutTests,
 } from "@hoopstay/ground";
 import { describe, expect, test } from "vitest";
-import { pound } from "./published-pull.ts";
+import { pound } from "./anchor-examples.ts";
 import { plainTest, plainUse, testsOf } from "./pull-test-sample.ts";
 
 const rated = (tests: readonly PullTest[], use = plainUse) => {

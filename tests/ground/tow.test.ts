@@ -1,7 +1,7 @@
 import { reviewTow, type TowJob, towPull } from "@hoopstay/ground";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { degree } from "./published-pull.ts";
+import { degree } from "./anchor-examples.ts";
 import { between, holds, seed } from "./pull-test-sample.ts";
 
 const job: TowJob = {

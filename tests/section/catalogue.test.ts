@@ -1,3 +1,4 @@
+import { Given, readPublished, tubeOf } from "@hoopstay/evidence";
 import {
   catalogue,
   findSize,
@@ -7,14 +8,13 @@ import {
   tubeOfSize,
 } from "@hoopstay/section";
 import { describe, expect, test } from "vitest";
-import { readPublished } from "../published/read-published.ts";
-import { tubeOfCase } from "./published-tube.ts";
+import { fixtureTexts } from "../published/fixture-texts.ts";
 
-const published = [
-  ...readPublished("aisc-shapes-15", "tube properties"),
-  ...readPublished("uk-section-lists", "tube properties"),
-  ...readPublished("asme-b36-10", "tube properties"),
-].filter((file) => !file.file.endsWith("design-wall.yaml"));
+const lists = ["aisc-shapes-15", "uk-section-lists", "asme-b36-10"];
+const published = readPublished(fixtureTexts).filter(
+  ({ source, quantity, file }) =>
+    lists.includes(source) && quantity === "tube properties" && !file.endsWith("design-wall.yaml"),
+);
 
 /** The European lists print sizes without the prefix of their list. */
 function designation(place: string, name: string): string {
@@ -29,7 +29,7 @@ describe("catalogue", () => {
         const size = findSize(name);
         if (!size) throw new Error(`${name} is not in the catalogue`);
         const listed = tubeOfSize(size, false);
-        const given = tubeOfCase(file, one);
+        const given = tubeOf(new Given(file, one));
         expect(listed.kind).toBe(given.kind);
         expect(massPerLength(listed) / massPerLength(given)).toBeCloseTo(1, 12);
         const [ours, theirs] = [properties(listed), properties(given)];

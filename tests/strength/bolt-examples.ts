@@ -7,7 +7,7 @@ import {
   sleeveStrength,
 } from "@hoopstay/strength";
 import fc from "fast-check";
-import { worthOf } from "./bolt-weld-face-published.ts";
+import { worthOf } from "./member-units.ts";
 
 export const seed = 20261125;
 export const inch = worthOf("in");

@@ -4,6 +4,7 @@ import type { SchemaName } from "@hoopstay/house";
 import { Command, CommanderError, Option } from "commander";
 import { type CheckOptions, check, type Outcome } from "./commands/check.ts";
 import { declareCompare } from "./commands/declare-compare.ts";
+import { declareEvidence } from "./commands/declare-evidence.ts";
 import { declareFirst } from "./commands/declare-first.ts";
 import { declareHeld } from "./commands/declare-held.ts";
 import { declarePage } from "./commands/declare-page.ts";
@@ -51,6 +52,7 @@ declareFirst(program, settle);
 declareCompare(program, settle);
 declareSearch(program, settle);
 declareRecheck(program, settle);
+declareEvidence(program, settle);
 declarePage(program, settle);
 
 program

@@ -13,12 +13,14 @@ import { limits } from "./sheet/limits.ts";
 import { footerOf, indexOf, type Matter, numbered, type Sheet } from "./sheet/sheet.ts";
 import { stormMarkup } from "./sheet/storm.ts";
 import { takeOff } from "./sheet/take-off.ts";
+import { verified } from "./sheet/verified.ts";
 import { working } from "./sheet/working.ts";
 import { Bibliography } from "./value/bibliography.ts";
 
 export { renderCard } from "./card/card.ts";
 export { renderLadder } from "./card/ladder.ts";
 export { renderCompare } from "./compare/compare.ts";
+export { renderEvidence } from "./evidence/evidence.ts";
 export { type MadeFrom, madeFrom } from "./recheck/made-from.ts";
 export { type PrintedLine, printedLines } from "./recheck/printed-lines.ts";
 export { renderSearch } from "./search/search.ts";
@@ -84,7 +86,11 @@ shown to six figures and carried in full.</p>`;
     { id: "drawings", title: "Drawings", body: drawings(matter) },
     { id: "inputs", title: "Inputs and assumptions", body: inputs(matter) },
     { id: "take-off", title: "Take-off and weight", body: takeOff(matter) },
-    { id: "working", title: "Working", body: count + working(review.chapters, matter, "Working") },
+    {
+      id: "working",
+      title: "Working",
+      body: count + verified() + working(review.chapters, matter, "Working"),
+    },
     { id: "cases", title: "All load cases", body: cases(matter) },
     { id: "limits", title: "Cautions, what is not checked, sources", body: limits(matter) },
   ];

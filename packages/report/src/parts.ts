@@ -10,6 +10,7 @@ import { typed } from "./html/escape.ts";
 import { list } from "./html/table.ts";
 import { agreed } from "./sheet/agreed.ts";
 import { limits, sourcesTable } from "./sheet/limits.ts";
+import { verified } from "./sheet/verified.ts";
 import { working } from "./sheet/working.ts";
 import { Bibliography } from "./value/bibliography.ts";
 
@@ -35,6 +36,7 @@ export function workingMarkup(review: Review, detail: readonly Chapter[], system
   const matter = { review, system, bibliography: new Bibliography(review.citations, chapters) };
   return `<p>${steps} steps, ${steps} evaluated twice, ${agreeing} agree. In SI, as in the report; results stand
 in your units too.</p>
+${verified()}
 ${working(shown, matter, detail.length > 0 ? "Detail" : "Working")}
 ${sourcesTable(matter.bibliography)}`;
 }

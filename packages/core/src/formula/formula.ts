@@ -40,6 +40,11 @@ export interface Formula<Values extends readonly number[] = readonly number[]> {
   readonly evaluate: (...values: Values) => number;
 }
 
+const declared: Formula[] = [];
+
+/** The formulas and constants declared so far: all of a package's once it is loaded. */
+export const declaredFormulas = (): readonly Formula[] => declared;
+
 type Numbers<Names extends readonly unknown[]> = { readonly [Place in keyof Names]: number };
 
 /**
@@ -57,11 +62,16 @@ export function formula<const Names extends readonly (readonly [string, string, 
     readonly evaluate: (...values: Numbers<Names>) => number;
   },
 ): Formula<Numbers<Names>> {
-  return {
+  const made = {
     ...declaration,
     arguments: declaration.arguments.map(([symbol, name, measure]) => ({ symbol, name, measure })),
   };
+  declared.push(made as unknown as Formula);
+  return made;
 }
+
+/** A formula without arguments: a number that stands as it is. */
+export type Constant = Formula<readonly []> & { readonly value: number };
 
 /**
  * More figures than any source prints. A value that was found by a solver may differ in its last
@@ -69,19 +79,28 @@ export function formula<const Names extends readonly (readonly [string, string, 
  */
 const printedFigures = 10;
 
-/**
- * A constant of a standard or of judgement, with the place it comes from.
- *
- * @example constant("gust-factor", "G", "gust-effect factor", 0.85, "ratio", citation)
- */
-export function constant(
+type ConstantParts = readonly [
   id: string,
   symbol: string,
   name: string,
   value: number,
   measure: Measure,
   citation: Citation,
-): Formula<readonly []> & { readonly value: number } {
+];
+
+/**
+ * Declares a constant of a standard or of judgement, with the place it comes from.
+ *
+ * @example constant("gust-factor", "G", "gust-effect factor", 0.85, "ratio", citation)
+ */
+export function constant(...parts: ConstantParts): Constant {
+  const made = taken(...parts);
+  declared.push(made);
+  return made;
+}
+
+/** A number of this house taken into the working as it stands; declared nowhere. */
+export function taken(...[id, symbol, name, value, measure, citation]: ConstantParts): Constant {
   return {
     id,
     symbol,

@@ -1,4 +1,4 @@
-import { type Chapter, cite, constant, derived, formula } from "@hoopstay/core";
+import { type Chapter, cite, derived, formula, taken } from "@hoopstay/core";
 import { loadLevel, momentAmplifier } from "@hoopstay/strength";
 import type { LinkCombination } from "./combination.ts";
 
@@ -187,4 +187,4 @@ export const found = (
   value: number,
   measure: "force" | "moment" | "ratio" | "pressure" | "force-per-length",
   by: string,
-) => constant(`found-${symbol}`, symbol, name, value, measure, derived(by));
+) => taken(`found-${symbol}`, symbol, name, value, measure, derived(by));

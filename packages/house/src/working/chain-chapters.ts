@@ -1,4 +1,4 @@
-import { Chapter, constant, derived } from "@hoopstay/core";
+import { Chapter, derived, taken } from "@hoopstay/core";
 import { codeSpeed, directionality, workingGust } from "@hoopstay/load";
 import type { ChainOf } from "../chain/chain-review.ts";
 import { designCombinations } from "../chain/combination.ts";
@@ -16,7 +16,7 @@ function workSpeed(
 ): number | null {
   if (!Number.isFinite(limit)) return null;
   const name = "K_d q_h at which the link first fails";
-  const found = constant("link-limit", "q_c", name, limit, "pressure", byScan);
+  const found = taken("link-limit", "q_c", name, limit, "pressure", byScan);
   const q = chapter.work(found, [], { note: method });
   return chapter.work(codeSpeed, [q, factors.perSpeedSquared], { note: method });
 }

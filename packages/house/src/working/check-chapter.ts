@@ -1,4 +1,4 @@
-import { Chapter, constant, derived, formula } from "@hoopstay/core";
+import { Chapter, derived, formula, taken } from "@hoopstay/core";
 import {
   caseComponent,
   caseStride,
@@ -190,7 +190,7 @@ function leverSteps(
       ["R_T", "anchors times their arms", about.anchorMoment],
     ] as const;
     for (const [symbol, name, value] of list) {
-      chapter.work(constant("arm", symbol, name, value, "moment", derived("force times arm")), []);
+      chapter.work(taken("arm", symbol, name, value, "moment", derived("force times arm")), []);
     }
   }
   const demand = chapter.work({ ...demandOf, measure }, [
@@ -239,7 +239,7 @@ function slideSteps(
   });
   const contact = chapter.work(contactForce, [terms.deadNormal, combination.wind, found.fz]);
   const { tether } = worstSlideAt(sliding, unit, q);
-  const pull = constant(
+  const pull = taken(
     "tether",
     "T_h",
     "tethers along the slide",
@@ -255,7 +255,7 @@ function slideSteps(
   if (terms.sideways || sx * unit.fy !== sy * unit.fx || h + friction * unit.fz <= 0) {
     if (!Number.isFinite(outcome.limit)) return;
     const name = "K_d q_h at which it begins to slide, found by search";
-    const searched = constant(
+    const searched = taken(
       "searched",
       "q_c",
       name,

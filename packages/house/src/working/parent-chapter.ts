@@ -1,4 +1,4 @@
-import { Chapter, constant, derived, sumOf } from "@hoopstay/core";
+import { Chapter, derived, sumOf, taken } from "@hoopstay/core";
 import {
   alongRidgeCitation,
   archedRows,
@@ -148,7 +148,7 @@ function coefficient(
   if (arched && zone.name === "centre half") return chapter.work(centreHalf, [shell.riseRatio], as);
   if (arched && zone.name === "leeward quarter") return chapter.work(leewardQuarter, [], as);
   const citation = set.id.startsWith("along") ? alongRidgeCitation : freeRoofCitation;
-  const read = constant("read", "C_N", zone.name, zone.shapeCoefficient, "ratio", citation);
+  const read = taken("read", "C_N", zone.name, zone.shapeCoefficient, "ratio", citation);
   return chapter.work(read, [], as);
 }
 

@@ -1,4 +1,4 @@
-import { Chapter, cite, constant } from "@hoopstay/core";
+import { Chapter, cite, taken } from "@hoopstay/core";
 import {
   directionality,
   elevationFactor,
@@ -38,7 +38,7 @@ export function shellChapter({ house, shell }: Evaluation): Chapter {
   chapter.work(riseRatioOf, [f, b]);
   chapter.work(meanRoofHeight, [zs, f]);
   chapter.work(
-    constant("end-area", "A_e", "flat area of an end, ground to arch", shell.endArea, "area", {
+    taken("end-area", "A_e", "flat area of an end, ground to arch", shell.endArea, "area", {
       source: "statics",
       place: "area under the two arcs, by Green's theorem",
       grade: "derived",
@@ -92,7 +92,7 @@ export function enclosureChapter({ state, enclosure }: EvaluatedState): Chapter 
   for (const inside of enclosure.insideCoefficients) {
     const citation = cite("bnbc-2020", "figure 6.2.5 (ASCE 7-16 table 26.13-1)", "read");
     const name = `inside coefficient, ${enclosure.kind}`;
-    chapter.work(constant("inside", "GC_pi", name, inside, "ratio", citation), []);
+    chapter.work(taken("inside", "GC_pi", name, inside, "ratio", citation), []);
   }
   return chapter;
 }

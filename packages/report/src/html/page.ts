@@ -12,12 +12,23 @@ export function page(
   footer: string,
   sheets: string,
 ): string {
-  return `${head(`${what}: ${house}, ${site}`, `${screenStyle}${holdStyle}${chainStyle}${printStyle(warning, footer)}`)}
+  return pageOf(`${what}: ${house}, ${site}`, `${what}: ${typed(house)}`, footer, sheets);
+}
+
+/** The same about anything: a title in words, a heading in markup, and a look of its own on top. */
+export function pageOf(
+  title: string,
+  heading: string,
+  footer: string,
+  sheets: string,
+  style = "",
+): string {
+  return `${head(title, `${screenStyle}${holdStyle}${chainStyle}${style}${printStyle(warning, footer)}`)}
 <body>
 <a class="skip" href="#answer">Skip to the answer</a>
 <header>
 <p class="warning" role="note"><b>${warning}</b></p>
-<h1>${what}: ${typed(house)}</h1>
+<h1>${heading}</h1>
 </header>
 <main>
 ${sheets}

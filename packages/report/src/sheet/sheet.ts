@@ -25,13 +25,18 @@ export const shortDigest = (digest: string): string => digest.slice(0, 12);
 /** Numbers the sheets and gives each its header line. */
 export function numbered(sheets: readonly Sheet[], of: Identity): string {
   const { house, site, digest, program, version, date } = of;
-  const identity = [
+  return numberedAs(sheets, [
     `house ${typed(house)}`,
     `site ${typed(site)}`,
     ...(date === null ? [] : [typed(date)]),
     `inputs ${flat(shortDigest(digest))}`,
     `${flat(program)} ${flat(version)}`,
-  ].join(" \u00b7 ");
+  ]);
+}
+
+/** The same under a header line of any markup. */
+export function numberedAs(sheets: readonly Sheet[], header: readonly string[]): string {
+  const identity = header.join(" \u00b7 ");
   return sheets
     .map(
       ({ id, title, body }, place) => `<section class="sheet" id="${id}" aria-labelledby="${id}-h">

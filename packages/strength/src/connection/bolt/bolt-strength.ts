@@ -1,4 +1,4 @@
-import { constant } from "@hoopstay/core";
+import { taken } from "@hoopstay/core";
 import { requireLength } from "../common/require.ts";
 import { connectionFactors, limitState } from "../common/resistance-factors.ts";
 import { type ConnectionNote, type LimitState, type NotCovered, note } from "../common/strength.ts";
@@ -109,14 +109,7 @@ function stresses(
   const worth = worthOfRow(row);
   const given = (symbol: string, name: string, value: number) =>
     sheet.work(
-      constant(
-        `bolt-${symbol}`,
-        symbol,
-        `${name}, ${grade}`,
-        value * worth,
-        "pressure",
-        row.strength,
-      ),
+      taken(`bolt-${symbol}`, symbol, `${name}, ${grade}`, value * worth, "pressure", row.strength),
       [],
     );
   const excluded = threads === "excluded";

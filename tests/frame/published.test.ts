@@ -1,0 +1,3 @@
+import { testChapter } from "../published/test-chapter.ts";
+
+testChapter("frame");
