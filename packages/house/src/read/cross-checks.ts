@@ -1,4 +1,5 @@
 import type { HouseInput } from "../schema/house-schema.ts";
+import { anchorComplaints } from "./anchor-complaints.ts";
 import type { Path, PathComplaint } from "./complaints.ts";
 import { footComplaints } from "./foot-complaints.ts";
 import { hoopComplaints } from "./hoop-complaints.ts";
@@ -17,6 +18,7 @@ export function houseComplaints(input: HouseInput): PathComplaint[] {
     ...stateComplaints(input),
     ...nameComplaints(input),
     ...reachComplaints(input),
+    ...anchorComplaints(input),
     ...footComplaints(input, sizes),
     ...railComplaints(input),
     ...hoopComplaints(input, sizes),
