@@ -9,9 +9,16 @@ export function packagesOf(modules) {
     const { name, version, license } = JSON.parse(
       readFileSync(join(folder, "package.json"), "utf8"),
     );
-    const file = readdirSync(folder).find((one) => /^licen[cs]e(\.\w+)?$/i.test(one));
+    const fileOf = (pattern) => readdirSync(folder).find((one) => pattern.test(one));
+    const file = fileOf(/^licen[cs]e(\.\w+)?$/i);
+    // The Apache licence asks that a notice goes with copies, where there is one.
+    const notice = fileOf(/^notice(\.\w+)?$/i);
     if (!file) throw new Error(`${name} ${version} ships without the text of its licence`);
-    return { name, version, license, text: readFileSync(join(folder, file), "utf8").trim() };
+    const text = [file, notice]
+      .filter(Boolean)
+      .map((one) => readFileSync(join(folder, one), "utf8").trim())
+      .join("\n\n");
+    return { name, version, license, text };
   });
   return found.sort((a, b) => (a.name < b.name ? -1 : 1));
 }

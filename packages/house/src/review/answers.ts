@@ -107,5 +107,7 @@ export function answers(evaluation: Evaluation, summaries: readonly StateSummary
       "Upright tethers hold it down, not sideways: slant some of them against the slide.",
     ]);
   }
+  const { house, site } = evaluation;
+  list.push(...[...house.doubts, ...site.doubts].map((doubt): Words => [doubt]));
   return list;
 }
