@@ -12,6 +12,7 @@ import { basename, join } from "node:path";
 import process from "node:process";
 import { build } from "esbuild";
 import { buildPage } from "../page/build.mjs";
+import { noticesOf, packagesOf } from "./notices.mjs";
 
 // Bundles the command into four files, so that a check reads what it needs only: the program with
 // `check`, the other commands, the published values, the report. Beside a bundle lies V8's compiled code of it, so that a
@@ -75,6 +76,11 @@ for (const name of Object.keys(bundles)) {
   writeFileSync(file, readFileSync(file, "utf8").replace(/[^\0-\x7f]/g, escaped));
 }
 writeFileSync(join(dist, "meta.json"), JSON.stringify(metafile));
+const bundled = Object.values(metafile.outputs).flatMap(({ inputs }) =>
+  Object.keys(inputs).filter((file) => inputs[file].bytesInOutput > 0),
+);
+const modules = bundled.map((file) => join(root, file));
+writeFileSync(join(dist, "licences.txt"), noticesOf(packagesOf(modules)));
 writeFileSync(join(dist, "package.json"), '{ "type": "commonjs" }\n');
 cpSync(join(here, "launch.cjs"), join(dist, "hoopstay.js"));
 
@@ -96,7 +102,10 @@ const schemas = join(root, "packages/house/schema");
 if (existsSync(schemas)) cpSync(schemas, join(dist, "schemas"), { recursive: true });
 
 // The offline page ships with it too.
-await buildPage(join(dist, "page.html"));
+const page = await buildPage(join(dist, "page.html"));
+
+const shipped = packagesOf([...modules, ...page]);
+writeFileSync(join(dist, "shipped.json"), JSON.stringify(shipped.map(({ text, ...rest }) => rest)));
 
 const example = ["houses/harrow-brook.yaml", "sites/sheltered-paddock.yaml"].map((file) =>
   join(root, "fixtures", file),

@@ -8,6 +8,13 @@ const { version } = JSON.parse(readFileSync(join(here, "../cli/package.json"), "
 const define = { __VERSION__: JSON.stringify(version) };
 const target = "es2022";
 
+/** Files of which something is in the page, for their licences. */
+const inside = new Set<string>();
+const note = (modules: Readonly<Record<string, { readonly renderedLength: number }>>): void => {
+  for (const [file, { renderedLength }] of Object.entries(modules))
+    if (renderedLength > 0) inside.add(file);
+};
+
 /** The engine as one script, compressed: the page unpacks it for each worker it starts. */
 const packedEngine: Plugin = {
   name: "packed-engine",
@@ -28,6 +35,7 @@ const packedEngine: Plugin = {
     const [{ output }] = Array.isArray(made) ? made : [{ output: [] }];
     const [script] = output;
     if (script?.type !== "chunk") throw new Error("no engine was made");
+    note(script.modules);
     return `export default "${gzipSync(script.code, { level: 9 }).toString("base64")}"`;
   },
 };
@@ -43,6 +51,9 @@ const intoOneFile: Plugin = {
     if (page?.type !== "asset" || !script || others.length > 0) {
       throw new Error("expected one page with one script");
     }
+    note(script.modules);
+    const source = JSON.stringify([...inside].sort());
+    this.emitFile({ type: "asset", fileName: "modules.json", source });
     const tag = /<script[^>]*src="[^"]*"[^>]*><\/script>/;
     const inline = `<script type="module">${script.code.replaceAll("</script", "<\\/script")}</script>`;
     page.source = String(page.source)

@@ -3,6 +3,7 @@ export { anglePlasticModulus } from "./angle/angle-plastic-modulus.ts";
 export { catalogue } from "./catalogue/catalogue.ts";
 export { findSize } from "./catalogue/find-size.ts";
 export { nearestSizes } from "./catalogue/nearest-sizes.ts";
+export { pipeOfNominal } from "./catalogue/pipe-of-nominal.ts";
 export { type CatalogueSize, type Shape, tubeOfSize } from "./catalogue/size.ts";
 export {
   type GaugeTable,

@@ -1,3 +1,5 @@
+import { power } from "./power.ts";
+
 /**
  * Exact definitions of the customary units, in SI. Everything else is derived from these.
  * International yard and pound agreement, 1959; standard gravity, CGPM 1901; the US gallon is
@@ -32,7 +34,7 @@ export const KILOGRAM_FORCE = GRAVITY;
 export const HOUR = 3600;
 
 /** Cubic metres in a US gallon and in a litre. */
-export const GALLON = 231 * INCH ** 3;
+export const GALLON = 231 * power(INCH, 3);
 export const LITRE = 1 / 1000;
 
 /** Radians in a degree. */

@@ -1,5 +1,6 @@
 import * as is from "./definition.ts";
 import type { Dimension, System } from "./dimension.ts";
+import { power } from "./power.ts";
 
 /** A unit: the symbol shown, how many SI units it holds, its family, and the spellings read. */
 export interface Unit {
@@ -46,9 +47,9 @@ export const units: Readonly<Record<Dimension, readonly Unit[]>> = {
   ],
   volume: [
     us("gal", is.GALLON, "gal gallon gallons"),
-    us("in³", is.INCH ** 3, "in3 cuin"),
-    us("ft³", is.FOOT ** 3, "ft3 cuft"),
-    us("yd³", is.YARD ** 3, "yd3 cuyd"),
+    us("in³", power(is.INCH, 3), "in3 cuin"),
+    us("ft³", power(is.FOOT, 3), "ft3 cuft"),
+    us("yd³", power(is.YARD, 3), "yd3 cuyd"),
     si("L", is.LITRE, "l L litre litres liter liters"),
     si("m³", 1, "m3"),
   ],
@@ -100,11 +101,11 @@ export const units: Readonly<Record<Dimension, readonly Unit[]>> = {
     si("kg/m²", 1, "kg/m2"),
   ],
   "unit-weight": [
-    us("pcf", is.POUND_FORCE / is.FOOT ** 3, "pcf lb/ft3 lbs/ft3"),
+    us("pcf", is.POUND_FORCE / power(is.FOOT, 3), "pcf lb/ft3 lbs/ft3"),
     si("N/m³", 1, "N/m3"),
     si("kN/m³", 1000, "kN/m3"),
   ],
-  density: [us("pcf", is.POUND / is.FOOT ** 3, "pcf lb/ft3 lbs/ft3"), si("kg/m³", 1, "kg/m3")],
+  density: [us("pcf", is.POUND / power(is.FOOT, 3), "pcf lb/ft3 lbs/ft3"), si("kg/m³", 1, "kg/m3")],
   angle: [
     si("°", is.DEGREE, "deg degree degrees °"),
     si("rad", 1, "rad radian radians"),

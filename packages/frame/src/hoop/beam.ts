@@ -1,3 +1,4 @@
+import { power } from "@hoopstay/core";
 import type { Hoop } from "./hoop.ts";
 
 /** A way to move that is softer than this part of the beam below hangs on rounding alone. */
@@ -8,4 +9,4 @@ export const loose = 1e-6;
  * middle, N/m: the scale of how softly a hoop may bend.
  */
 export const beamStiffness = ({ line, section }: Hoop): number =>
-  (48 * section.E * section.I) / line.length ** 3;
+  (48 * section.E * section.I) / power(line.length, 3);

@@ -1,4 +1,4 @@
-import { cite, derived, formula } from "@hoopstay/core";
+import { cite, derived, formula, power } from "@hoopstay/core";
 
 const broms = cite("broms-1964", "short free-head pile in sand, 3 K_p gamma z", "memory");
 const plastic = derived("moments about the shaft's end, as in Broms 1964, with the plate added");
@@ -56,7 +56,7 @@ export const sandPlateDepth = formula({
   arguments: [top, bottom],
   expression: "2 / 3 * (z_2^3 - z_1^3) / (z_2^2 - z_1^2)",
   citation: derived("centroid of a pressure that grows with depth"),
-  evaluate: (z1, z2) => ((2 / 3) * (z2 ** 3 - z1 ** 3)) / (z2 * z2 - z1 * z1),
+  evaluate: (z1, z2) => ((2 / 3) * (power(z2, 3) - power(z1, 3))) / (z2 * z2 - z1 * z1),
 });
 
 export const sandLateral = formula({
@@ -68,7 +68,7 @@ export const sandLateral = formula({
   expression: "(k * L^3 / 6 + R * (L - z_R)) / (e + L)",
   citation: plastic,
   range: "rigid shaft, free head",
-  evaluate: (k, e, L, force, z) => ((k * L ** 3) / 6 + force * (L - z)) / (e + L),
+  evaluate: (k, e, L, force, z) => ((k * power(L, 3)) / 6 + force * (L - z)) / (e + L),
 });
 
 /**

@@ -1,7 +1,7 @@
-import { FOOT } from "@hoopstay/core";
+import { FOOT, power } from "@hoopstay/core";
 import { type BallastMaterial, ballastDensities } from "./weight-densities.ts";
 
-const unitVolumes = { gal: 231 * (FOOT / 12) ** 3, L: 1e-3, ft3: FOOT ** 3 } as const;
+const unitVolumes = { gal: 231 * power(FOOT / 12, 3), L: 1e-3, ft3: power(FOOT, 3) } as const;
 
 /** A piece of ballast by its volume, in the unit the trade sells it by. */
 export interface BallastPiece {

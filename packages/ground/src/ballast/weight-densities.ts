@@ -1,4 +1,4 @@
-import { type Citation, cite, FOOT, POUND_FORCE } from "@hoopstay/core";
+import { type Citation, cite, FOOT, POUND_FORCE, power } from "@hoopstay/core";
 
 /** A weight density, N/m3, from the source's pounds per cubic foot. */
 export interface WeightDensity {
@@ -9,7 +9,7 @@ export interface WeightDensity {
 
 const density = (poundsPerCubicFoot: number, citation: Citation): WeightDensity => ({
   poundsPerCubicFoot,
-  value: (poundsPerCubicFoot * POUND_FORCE) / FOOT ** 3,
+  value: (poundsPerCubicFoot * POUND_FORCE) / power(FOOT, 3),
   citation,
 });
 

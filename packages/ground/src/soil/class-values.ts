@@ -1,9 +1,9 @@
-import { FOOT, judged, POUND_FORCE } from "@hoopstay/core";
+import { FOOT, judged, POUND_FORCE, power } from "@hoopstay/core";
 import type { Clay, Sand } from "./soil.ts";
 import type { SoilClass } from "./soil-class.ts";
 
 /** Newtons per cubic metre in a pound per cubic foot. */
-export const POUND_PER_CUBIC_FOOT = POUND_FORCE / FOOT ** 3;
+export const POUND_PER_CUBIC_FOOT = POUND_FORCE / power(FOOT, 3);
 
 /**
  * What a class is taken to be, where nothing better is known: friction angle in degrees, unit

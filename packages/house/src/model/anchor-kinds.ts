@@ -1,3 +1,4 @@
+import { power } from "@hoopstay/core";
 import type { Link, LinkId, Shaft, Stabiliser } from "@hoopstay/ground";
 import type { Path, PathComplaint } from "../read/complaints.ts";
 import type { AnchorKindInput } from "../schema/anchor-kind.ts";
@@ -169,7 +170,7 @@ function shaftOf(kind: AnchorKindInput, key: string, assumed: Assumptions): Shaf
   const yieldStress = kind.shaft?.yield?.value;
   return {
     diameter,
-    plasticModulus: (diameter ** 3 - inside ** 3) / 6,
+    plasticModulus: (power(diameter, 3) - power(inside, 3)) / 6,
     ...(yieldStress === undefined ? {} : { yieldStress }),
     pullHeight: assumed.take(
       kind.shaft?.pull_height?.value,

@@ -1,4 +1,4 @@
-import { FOOT, POUND_FORCE } from "@hoopstay/core";
+import { FOOT, POUND_FORCE, power } from "@hoopstay/core";
 import type { AnchorKind } from "./anchor-kind.ts";
 
 const none = { upright: false, direct: false, links: {}, lead: "out", knownScatter: null } as const;
@@ -17,7 +17,7 @@ export const commonKinds: readonly AnchorKind[] = [
     body: {
       kind: "screw",
       helices: [{ diameter: 6 * inch, depth: 42 * inch }],
-      shaft: { diameter: 0.75 * inch, plasticModulus: (0.75 * inch) ** 3 / 6, pullHeight: 0.05 },
+      shaft: { diameter: 0.75 * inch, plasticModulus: power(0.75 * inch, 3) / 6, pullHeight: 0.05 },
     },
     angle: 60 * degree,
     breadth: 6 * inch,

@@ -95,4 +95,6 @@ export interface House {
   } | null;
   readonly assumptions: readonly Assumption[];
   readonly findings: readonly string[];
+  /** What is likely a slip in its file. */
+  readonly doubts: readonly string[];
 }

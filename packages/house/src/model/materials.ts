@@ -6,6 +6,7 @@ import {
   judged,
   KILOGRAM_FORCE,
   POUND_FORCE,
+  power,
 } from "@hoopstay/core";
 
 /** Oven-dry specific gravity by kind of wood. */
@@ -18,7 +19,7 @@ export const woodGravity = {
 const woodGravityCitation = cite("hud-densities", "wood, by species group", "read");
 
 /** Weight density of water, N/m3, from 62.4 lb/ft3. */
-const water = (62.4 * POUND_FORCE) / FOOT ** 3;
+const water = (62.4 * POUND_FORCE) / power(FOOT, 3);
 
 const woodWeight = formula({
   id: "wood-weight",

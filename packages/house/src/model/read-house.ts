@@ -1,6 +1,7 @@
 import { shellOf } from "@hoopstay/load";
 import type { Tube } from "@hoopstay/section";
 import type { PathComplaint } from "../read/complaints.ts";
+import { houseDoubts } from "../read/doubts.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
 import { anchorKindsOf } from "./anchor-kinds.ts";
 import { anchorsOf, ballastOf } from "./anchors.ts";
@@ -113,6 +114,7 @@ export function readHouseModel(input: HouseInput, complaints: PathComplaint[]): 
     measured: measuredOf(input),
     assumptions: assumed.list,
     findings: shape.findings,
+    doubts: houseDoubts(input),
   };
   return house;
 }

@@ -9,6 +9,7 @@ import {
 } from "@hoopstay/load";
 import type { CombinationId, Slope } from "@hoopstay/stability";
 import type { PathComplaint } from "../read/complaints.ts";
+import { siteDoubts } from "../read/doubts.ts";
 import { compassPoints, type SiteInput } from "../schema/site-schema.ts";
 import { type Assumption, Assumptions } from "./assumption.ts";
 import { type SiteGround, siteGroundOf } from "./site-ground.ts";
@@ -31,6 +32,8 @@ export interface Site extends SiteGround {
   readonly reading: { readonly reading: QuarterReading; readonly reason: string } | null;
   readonly now: string;
   readonly assumptions: readonly Assumption[];
+  /** What is likely a slip in its file. */
+  readonly doubts: readonly string[];
 }
 
 /** The site of a site file that has passed its schema, in SI, with every assumption listed. */
@@ -119,6 +122,7 @@ export function readSiteModel(input: SiteInput, complaints: PathComplaint[]): Si
     reading: input.quarter_reading ?? null,
     now,
     assumptions: assumed.list,
+    doubts: siteDoubts(input, ground.wet),
   };
 }
 

@@ -1,5 +1,6 @@
 import { measured, type StateSummary, speedLimit, type Words } from "@hoopstay/core";
 import type { WindCase } from "@hoopstay/load";
+import { greaterFirst } from "../chain/alike.ts";
 import { jointOf } from "../together/joint.ts";
 import type { Evaluation } from "./evaluate.ts";
 import { governingOf } from "./summaries.ts";
@@ -32,7 +33,9 @@ export function headline(
       `, but does not meet the standard's least wind load: it would ${worstLeast?.least.check}.`,
     ];
   }
-  const worst = failing.reduce((a, b) => (b.first.workingGust < a.first.workingGust ? b : a));
+  const worst = failing.reduce((a, b) =>
+    greaterFirst(a.first.workingGust, b.first.workingGust) < 0 ? b : a,
+  );
   const { begins } = checkWords[worst.first.check as SummaryId];
   return [
     "Does not hold against ",
@@ -104,5 +107,7 @@ export function answers(evaluation: Evaluation, summaries: readonly StateSummary
       "Upright tethers hold it down, not sideways: slant some of them against the slide.",
     ]);
   }
+  const { house, site } = evaluation;
+  list.push(...[...house.doubts, ...site.doubts].map((doubt): Words => [doubt]));
   return list;
 }

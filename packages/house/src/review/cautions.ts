@@ -24,6 +24,7 @@ const never: readonly string[] = [
   "snow, ice",
   "tornado and downburst cores, debris, flood, earthquake",
   "fatigue, corrosion, film tearing and flutter",
+  "shade cloth, net and bales: every covering counts as solid film",
   "animals against the frame, people on the frame, towing shocks, public use",
   "links of an anchor (tether, eye, attachment to the rail) that are not given",
   "anchors set in old holes, worn or rusted",

@@ -2,6 +2,7 @@ import type { CaseWords, CheckSummary, Measured, StateSummary } from "@hoopstay/
 import { measured } from "@hoopstay/core";
 import { codeSpeed, directionality, type WindCase, workingGust } from "@hoopstay/load";
 import type { CheckOutcome, CombinationId, Governing } from "@hoopstay/stability";
+import { greaterFirst } from "../chain/alike.ts";
 import { type JointResult, jointBelow, jointOf, singleFactor } from "../together/joint.ts";
 import type { EvaluatedState, Evaluation, LoadSet } from "./evaluate.ts";
 import { heldIn } from "./held-checks.ts";
@@ -171,7 +172,7 @@ export function stateSummary(
         : worst,
     { ratio: 0, check: "none", load: "none applies" },
   );
-  const first = checks.reduce((a, b) => (b.workingGust < a.workingGust ? b : a));
+  const first = checks.reduce((a, b) => (greaterFirst(a.workingGust, b.workingGust) < 0 ? b : a));
   const { mapSpeed } = evaluation.site;
   // A ratio at the design speed is not enough on a slope: every smaller wind must hold too.
   const holds =

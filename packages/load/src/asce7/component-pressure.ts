@@ -1,4 +1,4 @@
-import { cite, constant, formula, POUND_PER_SQUARE_FOOT } from "@hoopstay/core";
+import { cite, constant, formula, POUND_PER_SQUARE_FOOT, power } from "@hoopstay/core";
 import type { ComponentCoefficients } from "./component-arch.ts";
 import { lowestHeight, type WindPlace } from "./velocity-pressure.ts";
 
@@ -15,7 +15,7 @@ export const componentHeightRatio = formula({
   expression: "max(1, (9.144 / z)^(2 / alpha))",
   citation: cite("bnbc-2020", "table 6.2.11, notes 1 and 2 (ASCE 7 table 26.10-1)", "read"),
   range: "exposure B; 1 in C and D",
-  evaluate: (z, alpha) => Math.max(1, (9.144 / z) ** (2 / alpha)),
+  evaluate: (z, alpha) => Math.max(1, power(9.144 / z, 2 / alpha)),
 });
 
 /** The ratio at a place for a mean roof height, m. */

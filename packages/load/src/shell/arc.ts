@@ -1,3 +1,4 @@
+import { power } from "@hoopstay/core";
 /**
  * One hoop line: two circular arcs, mirror images, that meet at the crown. The right-hand arc has
  * its centre at (-c, e) seen from the foot of the crown on the springing line, the left-hand one at
@@ -60,7 +61,7 @@ export function arcArea(arc: Arc): { area: number; centroid: number } {
   const xdz = (t: number): number =>
     (R * R * (t + Math.sin(t) * Math.cos(t))) / 2 - c * R * Math.sin(t);
   const xzdz = (t: number): number =>
-    e * xdz(t) + (-(R ** 3) * Math.cos(t) ** 3) / 3 - (c * R * R * Math.sin(t) ** 2) / 2;
+    e * xdz(t) + (-power(R, 3) * power(Math.cos(t), 3)) / 3 - (c * R * R * Math.sin(t) ** 2) / 2;
   const area = 2 * (xdz(t1) - xdz(t0));
   return { area, centroid: (2 * (xzdz(t1) - xzdz(t0))) / area };
 }

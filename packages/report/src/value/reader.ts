@@ -5,6 +5,7 @@ import {
   type Measure,
   type Measured,
   plain,
+  power,
   type System,
   showMeasured,
   unitOf,
@@ -77,19 +78,19 @@ export const gustFigure = (value: number, system: System): string =>
 export const speedUnit = (system: System): string => unitOf("speed", system).symbol;
 
 /** Section properties have no unit of their own in the reader's list. */
-const powers: Partial<Record<Measure, { power: number; si: string; us: string }>> = {
-  "section-modulus": { power: 3, si: "m\u00b3", us: "in\u00b3" },
-  "second-moment": { power: 4, si: "m\u2074", us: "in\u2074" },
+const powers: Partial<Record<Measure, { exponent: number; si: string; us: string }>> = {
+  "section-modulus": { exponent: 3, si: "m\u00b3", us: "in\u00b3" },
+  "second-moment": { exponent: 4, si: "m\u2074", us: "in\u2074" },
 };
 
 /** A value in the reader's unit, four figures, for the working. */
 export function forReader(value: number, measure: Measure, system: System): string {
-  const power = powers[measure];
-  if (!power || !Number.isFinite(value)) {
+  const raised = powers[measure];
+  if (!raised || !Number.isFinite(value)) {
     return signed(showMeasured({ value, measure, digits: 4 }, system));
   }
-  if (system === "si") return `${plain(value, 4)} ${power.si}`;
-  return `${plain(convert(1, "length", "in") ** power.power * value, 4)} ${power.us}`;
+  if (system === "si") return `${plain(value, 4)} ${raised.si}`;
+  return `${plain(power(convert(1, "length", "in"), raised.exponent) * value, 4)} ${raised.us}`;
 }
 
 const siUnits: Record<Measure, string> = {

@@ -1,4 +1,4 @@
-import { cite, formula } from "@hoopstay/core";
+import { cite, formula, power } from "@hoopstay/core";
 
 const read = (place: string) => cite("aisc-360-22", place, "read");
 
@@ -42,7 +42,7 @@ export const inelasticBucklingStress = formula({
   expression: "0.658^(F_y / F_e) * F_y",
   citation: read("equation E3-2"),
   range: "L_c/r up to 4.71 sqrt(E/F_y)",
-  evaluate: (fy, elastic) => 0.658 ** (fy / elastic) * fy,
+  evaluate: (fy, elastic) => power(0.658, fy / elastic) * fy,
 });
 
 export const slenderBucklingStress = formula({

@@ -1,4 +1,4 @@
-import { derived, formula } from "@hoopstay/core";
+import { derived, formula, power } from "@hoopstay/core";
 
 const outside = ["D", "outside diameter", "length"] as const;
 const wall = ["t", "wall", "length"] as const;
@@ -77,7 +77,7 @@ export const holedNeutralModulus = formula({
   citation,
   evaluate: (Z, D, t, w) => {
     const d = D - 2 * t;
-    const lost = D ** 3 - (D * D - w * w) ** 1.5 - d ** 3 + (d * d - w * w) ** 1.5;
+    const lost = power(D, 3) - power(D * D - w * w, 1.5) - power(d, 3) + power(d * d - w * w, 1.5);
     return Z - lost / 6;
   },
 });

@@ -1,4 +1,4 @@
-import { cite, formula } from "@hoopstay/core";
+import { cite, formula, power } from "@hoopstay/core";
 
 const read = (place: string) => cite("aisc-360-22", place, "read");
 const modulus = ["E", "modulus of elasticity", "pressure"] as const;
@@ -76,8 +76,8 @@ export const roundShearStress = formula({
   citation: read("equations G5-2a and G5-2b"),
   evaluate: (E, fy, Lv, D, t) => {
     const ratio = D / t;
-    const long = (1.6 * E) / (Math.sqrt(Lv / D) * ratio ** 1.25);
-    return Math.min(0.6 * fy, Math.max(long, (0.78 * E) / ratio ** 1.5));
+    const long = (1.6 * E) / (Math.sqrt(Lv / D) * power(ratio, 1.25));
+    return Math.min(0.6 * fy, Math.max(long, (0.78 * E) / power(ratio, 1.5)));
   },
 });
 

@@ -1,4 +1,4 @@
-import { cite, formula } from "@hoopstay/core";
+import { cite, formula, power } from "@hoopstay/core";
 
 const read = (place: string) => cite("aisc-360-22", place, "read");
 const modulus = ["E", "modulus of elasticity", "pressure"] as const;
@@ -22,8 +22,8 @@ export const roundTorsionStress = formula({
   citation: read("equations H3-2a and H3-2b"),
   evaluate: (E, fy, L, D, t) => {
     const ratio = D / t;
-    const long = (1.23 * E) / (Math.sqrt(L / D) * ratio ** 1.25);
-    return Math.min(0.6 * fy, Math.max(long, (0.6 * E) / ratio ** 1.5));
+    const long = (1.23 * E) / (Math.sqrt(L / D) * power(ratio, 1.25));
+    return Math.min(0.6 * fy, Math.max(long, (0.6 * E) / power(ratio, 1.5)));
   },
 });
 

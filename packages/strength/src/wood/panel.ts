@@ -1,4 +1,4 @@
-import { cite, FOOT, formula } from "@hoopstay/core";
+import { cite, FOOT, formula, power } from "@hoopstay/core";
 import { INCH } from "../connection/common/customary.ts";
 import type { NotCovered } from "../connection/common/strength.ts";
 import { unprinted, type Worksheet } from "../connection/common/worksheet.ts";
@@ -69,7 +69,7 @@ export function panelBendingStrength(
     const reason = "the strength of a panel goes by its span rating, which is not told";
     return notCovered("panel-rating", reason, "Read the span rating stamped on the panel.");
   }
-  const capacity = ((alongStrength ? row.along : row.across) * PSI * INCH ** 3) / FOOT;
+  const capacity = ((alongStrength ? row.along : row.across) * PSI * power(INCH, 3)) / FOOT;
   const wetFactor = wet ? wetPanel : 1;
   return {
     covered: true,

@@ -1,4 +1,4 @@
-import { cite, constant, derived, formula, type Measure } from "@hoopstay/core";
+import { cite, constant, derived, formula, type Measure, power } from "@hoopstay/core";
 import { KSI } from "../common/customary.ts";
 
 const yieldStrength = ["F_y", "yield strength of the rail", "pressure"] as const;
@@ -101,7 +101,7 @@ export const sideWallBuckling = formula({
   arguments: [wall, depth, modulus, yieldStrength, stress],
   expression: "48 * t^3 / (H - 3 * t) * sqrt(E * F_y) * Q_f",
   citation: cite("aisc-360-22", "J10.5, equation J10-8, two walls", "memory"),
-  evaluate: (t, H, E, Fy, Q) => ((48 * t ** 3) / (H - 3 * t)) * Math.sqrt(E * Fy) * Q,
+  evaluate: (t, H, E, Fy, Q) => ((48 * power(t, 3)) / (H - 3 * t)) * Math.sqrt(E * Fy) * Q,
 });
 
 export const sideWallInPlane = formula({

@@ -1,4 +1,4 @@
-import { cite, derived, formula, judged } from "@hoopstay/core";
+import { cite, derived, formula, judged, power } from "@hoopstay/core";
 
 const count = ["n", "plates", "ratio"] as const;
 const width = ["b", "width of a plate", "length"] as const;
@@ -127,7 +127,7 @@ export const plateRuptureMoment = formula({
   ],
   expression: "F_u * t * (b^3 - (d_h + 0.0015875)^3) / (6 * b)",
   citation: judged("elastic net modulus, where AISC's Manual takes the plastic one; safe side"),
-  evaluate: (Fu, b, t, dh) => (Fu * t * (b ** 3 - (dh + 0.0015875) ** 3)) / (6 * b),
+  evaluate: (Fu, b, t, dh) => (Fu * t * (power(b, 3) - power(dh + 0.0015875, 3))) / (6 * b),
 });
 
 /** A ply gripped between head and nut, hole deformation considered. */

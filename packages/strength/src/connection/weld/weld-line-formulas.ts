@@ -1,4 +1,4 @@
-import { derived, formula } from "@hoopstay/core";
+import { derived, formula, power } from "@hoopstay/core";
 
 /** A weld treated as a line, by elastic line properties: area is a length, S an area, J/r an area. */
 const line = derived("weld as a line: elastic properties per unit of throat");
@@ -83,7 +83,8 @@ export const rectangleShear = formula({
   arguments: [width, depth, shear, torque, ["a", "side across this way", "length"]],
   expression: "abs(V) / (2 * (b + d)) + 3 * abs(T) * a / (b + d)^3",
   citation: line,
-  evaluate: (b, d, V, T, a) => Math.abs(V) / (2 * (b + d)) + (3 * Math.abs(T) * a) / (b + d) ** 3,
+  evaluate: (b, d, V, T, a) =>
+    Math.abs(V) / (2 * (b + d)) + (3 * Math.abs(T) * a) / power(b + d, 3),
 });
 
 export const weldVectorSum = formula({

@@ -1,4 +1,4 @@
-import { cite, formula } from "@hoopstay/core";
+import { cite, formula, power } from "@hoopstay/core";
 import type { Edition } from "../edition.ts";
 
 /** ASCE 7-16: K_d stands in the velocity pressure. */
@@ -25,7 +25,7 @@ export const asce716: Edition = {
     expression: "2.01 * (z / z_g)^(2 / alpha)",
     citation: cite("asce-7-16", "table 26.10-1, note 1", "second-hand"),
     range: "15 ft to the gradient height",
-    evaluate: (z, zg, alpha) => 2.01 * (z / zg) ** (2 / alpha),
+    evaluate: (z, zg, alpha) => 2.01 * power(z / zg, 2 / alpha),
   }),
   velocityPressure: formula({
     id: "velocity-pressure-7-16",

@@ -1,4 +1,4 @@
-import { cite, formula } from "@hoopstay/core";
+import { cite, formula, power } from "@hoopstay/core";
 import type { Edition } from "../edition.ts";
 
 /** ASCE 7-22: K_d has left the velocity pressure and multiplies every pressure. */
@@ -25,7 +25,7 @@ export const asce722: Edition = {
     expression: "2.41 * (z / z_g)^(2 / alpha)",
     citation: cite("asce-7-22", "table 26.10-1, note 1; reproduces the printed table", "memory"),
     range: "15 ft to the gradient height",
-    evaluate: (z, zg, alpha) => 2.41 * (z / zg) ** (2 / alpha),
+    evaluate: (z, zg, alpha) => 2.41 * power(z / zg, 2 / alpha),
   }),
   velocityPressure: formula({
     id: "velocity-pressure-7-22",
