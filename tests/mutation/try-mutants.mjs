@@ -6,6 +6,7 @@ import { instrument } from "./instrument.mjs";
 import { openRoom } from "./open-room.mjs";
 
 const rooms = 2;
+const fewest = 2;
 
 /** Test files of a package, as paths from the root. */
 export function testsOf(root, name) {
@@ -55,20 +56,33 @@ async function survey(path, tests, switches) {
   return found;
 }
 
-/** For each mutant the tests that reach it, the quickest first, and how often it is reached. */
+/**
+ * For each mutant the tests that reach it, the quickest first, and how often it is reached. One that
+ * hardly any test of a file reaches may stand where something is made once and kept: all others of
+ * the file count as reaching it, too.
+ */
 function plansOf(found, count) {
   const plans = Array.from({ length: count }, () => []);
   const reading = Array.from({ length: count }, () => ({}));
   for (const { file, reading: read, tests } of found) {
+    const usable = tests.flatMap((test, place) => (test.slow ? [] : [{ ...test, place }]));
     const always = new Map(read.reached);
-    for (const [place, { slow, ms, reached, whole }] of tests.entries()) {
-      if (slow) continue;
-      const times = new Map(reached);
-      for (const id of new Set([...always.keys(), ...times.keys()])) {
-        const usual = times.get(id) ?? 0;
-        plans[id].push({ file, place, ms, cost: ms + read.ms, times: usual, whole });
-        reading[id][file] = { ms: read.ms, times: always.get(id) ?? 0 };
+    const reaching = new Map();
+    for (const { place, reached } of usable) {
+      for (const [id, times] of reached) {
+        if (!reaching.has(id)) reaching.set(id, new Map());
+        reaching.get(id).set(place, times);
       }
+    }
+    for (const id of new Set([...always.keys(), ...reaching.keys()])) {
+      const times = reaching.get(id) ?? new Map();
+      const all = always.has(id) || times.size <= fewest;
+      const most = Math.max(0, ...times.values());
+      for (const { place, ms, whole } of usable) {
+        if (!all && !times.has(place)) continue;
+        plans[id].push({ file, place, ms, cost: ms + read.ms, times: most, whole });
+      }
+      reading[id][file] = { ms: read.ms, times: always.get(id) ?? 0 };
     }
   }
   for (const plan of plans) plan.sort((a, b) => a.cost - b.cost);
