@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { explanationOf } from "./explained.mjs";
+import { explanationOf, plain } from "./explained.mjs";
 import { dead } from "./try-mutants.mjs";
 
 const place = "tests/mutation/record.json";
@@ -41,6 +41,26 @@ export function countsOf(root, file, mutants, explained) {
     notCovered: alive.filter(({ fate }) => fate === "not covered").length,
     explained: alive.filter((mutant) => explanationOf(explained, mutant)).length,
     seconds: Math.round(mutants.reduce((sum, { ms }) => sum + ms, 0) / 1000),
+    alive: alive.map(nameOf),
+  };
+}
+
+const short = (text) => (plain(text).length > 70 ? `${plain(text).slice(0, 70)}...` : plain(text));
+
+/** A mutant within its file: line, what stood there, what stands there now. */
+export const nameOf = ({ line, original, replacement }) =>
+  `${line}: ${short(original)} -> ${short(replacement)}`;
+
+/** Counts of a file after those alive have been tried again. */
+export function recounted(before, again) {
+  return {
+    ...before,
+    killed: before.killed + again.killed,
+    endless: before.endless + again.endless,
+    survived: again.survived,
+    notCovered: again.notCovered,
+    explained: again.explained,
+    alive: again.alive,
   };
 }
 

@@ -20,8 +20,9 @@ export function testsOf(root, name) {
  * Tries every mutant of some sources on some tests. Each comes back with its fate: killed, endless
  * (the tests would never end), survived, or not covered by any test.
  */
-export async function tryMutants(root, tests, files, tell) {
-  const { sources, mutants, switches } = await instrument(root, files);
+export async function tryMutants(root, tests, files, tell, wanted = () => true) {
+  const { sources, mutants: all, switches } = await instrument(root, files);
+  const mutants = all.filter(wanted);
   const folder = mkdtempSync(join(tmpdir(), "mutation-"));
   const paths = new Map();
   const write = async (path, mutated, told) => {
