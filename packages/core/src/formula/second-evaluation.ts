@@ -83,7 +83,8 @@ export function evaluateAgain(step: Step): SecondValue {
   const second = Number(code.evaluate(scope));
   const difference = Math.abs(second - step.value);
   const scale = Math.max(Math.abs(second), Math.abs(step.value));
-  return { second, agrees: second === step.value || difference <= tolerance * scale };
+  const near = Number.isFinite(scale) && difference <= tolerance * scale;
+  return { second, agrees: second === step.value || near };
 }
 
 /** Counts how many steps of a working agree with their second evaluation. */

@@ -1,0 +1,130 @@
+import { dirname } from "node:path";
+import process from "node:process";
+import { explanationOf, readExplained } from "../tests/mutation/explained.mjs";
+import { sourcesOf } from "../tests/mutation/instrument.mjs";
+import {
+  countsOf,
+  digestOf,
+  nameOf,
+  readRecord,
+  recounted,
+  totalsOf,
+  writeRecord,
+} from "../tests/mutation/record.mjs";
+import { dead, testsOf, tryMutants } from "../tests/mutation/try-mutants.mjs";
+
+// Mutation tests. Names of packages, or --all: these whole, and their record written; with --again
+// only what is alive in the record or stands in changed files. Without a name: the gate, which
+// tries the changed files, within bounded time.
+const packages = ["section", "core", "load", "stability", "ground", "strength", "frame"];
+const boundMinutes = 12;
+
+const root = dirname(import.meta.dirname);
+const explained = readExplained(root);
+const record = readRecord(root);
+const words = process.argv.slice(2);
+const again = words.includes("--again");
+const asked = words.includes("--all") ? packages : words.filter((word) => word !== "--again");
+for (const name of asked) {
+  if (!packages.includes(name)) throw new Error(`${name} is none of ${packages.join(", ")}`);
+}
+process.exitCode = (asked.length > 0 ? await written(asked) : await changed()) ? 0 : 1;
+
+async function written(names) {
+  for (const name of names) {
+    const start = performance.now();
+    const sources = sourcesOf(root, name);
+    const known = again ? record[name].files : {};
+    const stale = new Set(staleOf(sources, known));
+    const wanted = (mutant) =>
+      stale.has(mutant.file) || known[mutant.file].alive.includes(nameOf(mutant));
+    const mutants = await tried(name, sources, wanted);
+    const files = Object.fromEntries(
+      sources.map((file) => {
+        const own = mutants.filter((mutant) => mutant.file === file);
+        const counts = countsOf(root, file, own, explained);
+        return [file, stale.has(file) ? counts : recounted(known[file], counts)];
+      }),
+    );
+    const totals = totalsOf(files);
+    const minutes = Math.round((performance.now() - start) / 6000) / 10;
+    const whole = again
+      ? record[name].whole
+      : { date: new Date().toISOString().slice(0, 10), minutes };
+    const floor = Math.max(record[name]?.floor ?? 0, Math.floor(totals.raw));
+    record[name] = { whole, floor, ...totals, files };
+    writeRecord(root, { ...readRecord(root), [name]: record[name] });
+  }
+  return judge();
+}
+
+async function changed() {
+  const work = packages.flatMap((name) => {
+    const known = record[name];
+    if (!known) return [];
+    const sources = sourcesOf(root, name);
+    const files = staleOf(sources, known.files);
+    known.files = Object.fromEntries(sources.map((file) => [file, known.files[file]]));
+    return files.length > 0 ? [{ name, files, seconds: secondsOf(known, files) }] : [];
+  });
+  if (sum(work.map(({ seconds }) => seconds)) > 60 * boundMinutes) {
+    console.log(`Too much has changed to be tried within ${boundMinutes} minutes:`);
+    console.log(work.flatMap(({ files }) => files).join("\n"));
+    console.log(`Run: node .ci/mutation.mjs --again ${work.map(({ name }) => name).join(" ")}`);
+    return false;
+  }
+  for (const { name, files } of work) {
+    const mutants = await tried(name, files);
+    for (const file of files) {
+      const own = mutants.filter((mutant) => mutant.file === file);
+      record[name].files[file] = countsOf(root, file, own, explained);
+    }
+    Object.assign(record[name], totalsOf(record[name].files));
+  }
+  return judge();
+}
+
+function staleOf(sources, known) {
+  return sources.filter((file) => known[file]?.digest !== digestOf(root, file));
+}
+
+/** Seconds that some files will take, by what they or the package's mutants took before. */
+function secondsOf({ files: known, seconds, mutants }, files) {
+  const newFile = (40 * seconds) / mutants;
+  return 60 + sum(files.map((file) => known[file]?.seconds ?? newFile)) / 2;
+}
+
+async function tried(name, files, wanted) {
+  const tell = (text) => console.log(`${name}: ${text}`);
+  const mutants = await tryMutants(root, testsOf(root, name), files, tell, wanted);
+  for (const mutant of mutants.filter(({ fate }) => !dead(fate))) {
+    if (explanationOf(explained, mutant)) continue;
+    console.log(`${mutant.fate}: ${mutant.file}:${nameOf(mutant)}`);
+  }
+  return mutants;
+}
+
+/** Tells every package's figures; false where one has fallen under its floor. */
+function judge() {
+  let good = true;
+  for (const name of packages) {
+    const known = record[name];
+    if (!known) {
+      console.log(`${name}: not yet run whole`);
+      continue;
+    }
+    const holds = known.raw >= known.floor;
+    good &&= holds;
+    console.log(
+      `${holds ? "ok  " : "LOW "} ${name}: ${known.mutants} mutants, ${known.killed} killed, ` +
+        `${known.endless} endless, ${known.survived} survived, ${known.notCovered} not covered, ` +
+        `${known.explained} of these explained; ${known.raw} % killed, floor ${known.floor} %, ` +
+        `${known.adjusted} % without the explained`,
+    );
+  }
+  return good;
+}
+
+function sum(numbers) {
+  return numbers.reduce((total, one) => total + one, 0);
+}

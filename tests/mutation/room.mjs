@@ -1,0 +1,123 @@
+import { readFileSync } from "node:fs";
+import process from "node:process";
+import vm from "node:vm";
+import { allExamples, library } from "./libraries-once.mjs";
+import { plainVitest } from "./plain-vitest.mjs";
+import { slow } from "./slow-tests.mjs";
+
+// A process in which mutants are tried, one after another, each with packages and tests read anew.
+Error.stackTraceLimit = 0;
+
+let opened;
+
+function codeOf(path) {
+  if (opened?.path !== path) {
+    const script = new vm.Script(readFileSync(path, "utf8"), { filename: path });
+    opened = { path, code: script.runInThisContext() };
+  }
+  return opened.code;
+}
+
+function open(path, isActive, reach) {
+  const collected = [];
+  const vitest = plainVitest(collected);
+  const exports = {};
+  codeOf(path)((name) => (name === "vitest" ? vitest : library(name)), exports, isActive, reach);
+  return (file) => {
+    collected.length = 0;
+    exports.files[file]();
+    return [...collected];
+  };
+}
+
+/** Reads and runs every test of a file unchanged: how long each takes, and what it reaches. */
+function survey({ path, file, switches }) {
+  let seen = new Float64Array(switches);
+  const reach = function () {
+    // biome-ignore lint/complexity/noArguments: called a billion times
+    for (let place = 0; place < arguments.length; place++) seen[arguments[place]]++;
+  };
+  const measured = (work) => {
+    seen = new Float64Array(switches);
+    const start = performance.now();
+    const result = work();
+    const ms = performance.now() - start;
+    const reached = [...seen].flatMap((times, id) => (times > 0 ? [[id, times]] : []));
+    return { result, ms, reached };
+  };
+  const nothingActive = () => false;
+  const reading = measured(() => open(path, nothingActive, reach)(file));
+  const surveyed = ({ name, body }, whole = false) => {
+    if (slow(file, name)) return { slow: true };
+    try {
+      allExamples(whole);
+      const { ms, reached } = measured(body);
+      return { ms, reached, whole };
+    } catch (error) {
+      if (!whole) return surveyed({ name, body }, true);
+      throw new Error(`${file}, without any mutant: ${name}: ${error.message}`);
+    }
+  };
+  const tests = reading.result.map((test) => surveyed(test));
+  return { reading: { ms: reading.ms, reached: reading.reached }, tests };
+}
+
+const ignore = () => {};
+
+/** A mutant that is reached so many times as often as the source runs for ever. */
+const often = 100;
+
+/** Milliseconds after which a test that took `ms` counts as running for ever. */
+const late = (ms) => Math.round(5000 + 6 * ms);
+
+const step = new vm.Script("globalThis.mutationStep()");
+
+function within(ms, work) {
+  globalThis.mutationStep = work;
+  step.runInThisContext({ timeout: late(ms) });
+}
+
+/** Runs the tests of a plan until one fails. */
+function attempt({ path, mutant, plan, reading }) {
+  let times = 0;
+  let limit = 0;
+  const isActive = (id) => {
+    if (id !== mutant) return false;
+    times++;
+    if (times > limit) throw new Error("endless");
+    return true;
+  };
+  const allow = (usual) => {
+    times = 0;
+    limit = often * (usual + 10);
+  };
+  allow(0);
+  const read = open(path, isActive, ignore);
+  const files = new Map();
+  for (const test of plan) {
+    const { file, place } = test;
+    try {
+      if (!files.has(file)) {
+        allow(reading[file].times);
+        within(reading[file].ms, () => files.set(file, read(file)));
+      }
+      allow(test.times);
+      allExamples(test.whole);
+      within(test.ms, () => files.get(file)[place]?.body());
+    } catch (error) {
+      const endless = times > limit || error?.code === "ERR_SCRIPT_EXECUTION_TIMEOUT";
+      return { by: { file, place }, endless };
+    }
+  }
+  return {};
+}
+
+process.on("message", (work) => {
+  try {
+    process.send({ answer: work.mutant ? attempt(work) : survey(work) });
+  } catch (error) {
+    process.send({ failure: String(error?.message ?? error) });
+  }
+});
+process.on("disconnect", () => process.exit());
+process.send({ ready: true });

@@ -1,0 +1,11 @@
+/**
+ * Tests that take seconds each even with few examples of their laws. Thousands of mutants cannot
+ * wait for them, so they are left out: what only they would find counts as alive here.
+ */
+const slowTests = {
+  "tests/section/catalogue.test.ts": ["a slip of the pen"],
+};
+
+export function slow(file, name) {
+  return (slowTests[file] ?? []).some((part) => name.includes(part));
+}
