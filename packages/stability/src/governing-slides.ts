@@ -4,6 +4,7 @@ import type { Extremes, SlideRow } from "./extremes.ts";
 import { slidingWindOf } from "./one-check.ts";
 import type { ActionTable } from "./outcome.ts";
 import { ratioOf } from "./ratio.ts";
+import type { SlidingWind } from "./slide.ts";
 import { slideLimit, slidingLimit } from "./slide-limit.ts";
 import { worstSlideAt } from "./slide-search.ts";
 import { straightLimit, straightResistance, straightSlide } from "./straight-slide.ts";
@@ -63,7 +64,32 @@ function levelSlides(
   }
 }
 
-/** Slides on slanted tethers on a slope, or across a slope. */
+interface RowWind {
+  readonly row: number;
+  readonly wind: SlidingWind;
+}
+
+/** Whether one wind slides the house no less than another: as hard a push, as little left to hold it. */
+const noLess = (one: SlidingWind, other: SlidingWind): boolean =>
+  one.fx === other.fx &&
+  one.fy === other.fy &&
+  one.fz >= other.fz &&
+  one.turnRight >= other.turnRight &&
+  one.turnLeft >= other.turnLeft;
+
+/** Rows of which no other slides the house no less. */
+function unbeatenRows(table: ActionTable, right: BaseLine, left: BaseLine): RowWind[] {
+  let kept: RowWind[] = [];
+  for (let row = 0; row < 2 * table.count; row += 1) {
+    const wind = slidingWindOf(table, row >> 1, row % 2 === 1, right, left);
+    if (kept.some((other) => noLess(other.wind, wind))) continue;
+    kept = kept.filter((other) => !noLess(wind, other.wind));
+    kept.push({ row, wind });
+  }
+  return kept;
+}
+
+/** Slides on slanted tethers on a slope, or across a slope; limits as in `levelSlides`. */
 function tetheredSlides(
   worst: WorstOfChecks,
   terms: CheckTerms,
@@ -72,10 +98,9 @@ function tetheredSlides(
   first: number,
 ): void {
   const [right, left] = [held.lines[0]?.line as BaseLine, held.lines[1]?.line as BaseLine];
-  for (let row = 0; row < 2 * table.count; row += 1) {
-    const wind = slidingWindOf(table, row >> 1, row % 2 === 1, right, left);
+  for (const { row, wind } of unbeatenRows(table, right, left)) {
     const { demand, resistance } = worstSlideAt(held.sliding, wind, terms.pressure);
-    const limit = slideLimit(held.sliding, wind, terms.pressure);
+    const limit = slideLimit(held.sliding, wind, terms.pressure, worst.limit("slide"));
     worst.take("slide", ratioOf(demand, resistance), limit, first + row);
   }
 }

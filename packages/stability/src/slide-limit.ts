@@ -25,10 +25,17 @@ export const slidingLimit = formula({
 /**
  * The lowest K_d q_h, Pa, at which a case slides. Infinite where it is not limited by sliding (with
  * slanted tethers: not below a thousand times the design pressure).
+ *
+ * @param below with slanted tethers only a limit below this is worked out; infinite where there is none
  */
-export function slideLimit(sliding: SlidingTerms, wind: SlidingWind, design: number): number {
+export function slideLimit(
+  sliding: SlidingTerms,
+  wind: SlidingWind,
+  design: number,
+  below?: number,
+): number {
   const { terms } = sliding;
-  if (terms.sideways) return searchSlideLimit(sliding, wind, design);
+  if (terms.sideways) return searchSlideLimit(sliding, wind, design, below);
   const factor = terms.combination.wind;
   const mu = terms.holding.friction;
   const h = Math.sqrt(wind.fx * wind.fx + wind.fy * wind.fy);

@@ -16,8 +16,17 @@ const golden = (Math.sqrt(5) - 1) / 2;
 const unknownDownhill = ({ holding, downslope }: HoldingTerms): boolean =>
   downslope > 0 && holding.slope?.downhill === null;
 
-/** First pressure at which `fails` holds: steps between the kinks, then bisection to 1e-12. */
-function firstFailure(fails: (q: number) => boolean, kinksAt: number[], design: number): number {
+/**
+ * First pressure at which `fails` holds: steps between the kinks, then bisection to 1e-12.
+ *
+ * @param below only a pressure below this is asked for; infinite where there is none
+ */
+function firstFailure(
+  fails: (q: number) => boolean,
+  kinksAt: number[],
+  design: number,
+  below = Number.POSITIVE_INFINITY,
+): number {
   if (fails(0)) return 0;
   const reach = 4 * design;
   const stations = kinksAt.filter((q) => q > 0 && q < reach);
@@ -30,6 +39,7 @@ function firstFailure(fails: (q: number) => boolean, kinksAt: number[], design: 
     const step = (station - low) / stepsBetween;
     const start = low;
     for (let index = 1; index <= stepsBetween; index += 1) {
+      if (low >= below) return Number.POSITIVE_INFINITY;
       const high = index === stepsBetween ? station : start + index * step;
       if (fails(high)) return bisect(fails, low, high);
       low = high;
@@ -83,11 +93,19 @@ export function worstSlideAt(sliding: SlidingTerms, wind: SlidingWind, pressure:
   return slideAt(sliding, wind, pressure, turned);
 }
 
-/** The lowest pressure at which a house on slanted tethers slides; see `slideLimit`. */
-export function searchSlideLimit(sliding: SlidingTerms, wind: SlidingWind, design: number): number {
+/**
+ * The lowest pressure at which a house on slanted tethers slides; see `slideLimit`. Where the slope's
+ * direction is unknown `below` is not heeded: between two turns tried, a limit may fall far.
+ */
+export function searchSlideLimit(
+  sliding: SlidingTerms,
+  wind: SlidingWind,
+  design: number,
+  below?: number,
+): number {
   if (sliding.terms.downslope === 0) return straightLimit(straightSlide(sliding, wind), design);
   const stations = kinks(sliding, wind);
-  const limitAt = (turned: number): number =>
+  const limitAt = (turned: number, most?: number): number =>
     firstFailure(
       (q) => {
         const { demand, resistance } = slideAt(sliding, wind, q, turned);
@@ -95,7 +113,8 @@ export function searchSlideLimit(sliding: SlidingTerms, wind: SlidingWind, desig
       },
       stations,
       design,
+      most,
     );
-  if (!unknownDownhill(sliding.terms)) return limitAt(0);
+  if (!unknownDownhill(sliding.terms)) return limitAt(0, below);
   return limitAt(worstTurn((turned) => -limitAt(turned)));
 }
