@@ -24,6 +24,7 @@ const factors: Readonly<Record<string, number>> = {
   m2: 1,
   in2: inch ** 2,
   ft2: foot ** 2,
+  ft3: foot ** 3,
   cm3: 1e-6,
   in3: inch ** 3,
   cm4: 1e-8,
