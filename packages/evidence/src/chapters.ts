@@ -20,6 +20,7 @@ import { sectionComputations } from "./subject/sections.ts";
 import { componentComputations } from "./subject/wind-components.ts";
 import { shapeComputations } from "./subject/wind-shape.ts";
 import { siteComputations } from "./subject/wind-site.ts";
+import { workedFormula } from "./subject/worked-formula.ts";
 import { houseRows } from "./whole-house/house-rows.ts";
 import type { IndependentCase } from "./whole-house/independent-case.ts";
 
@@ -47,15 +48,20 @@ const beams = (tables: BeamTables): Work[] => [
 const subjects = {
   wind: {
     title: "Wind: pressure, openings, coefficients",
-    computations: { ...siteComputations, ...shapeComputations, ...componentComputations },
+    computations: {
+      ...siteComputations,
+      ...shapeComputations,
+      ...componentComputations,
+      "wind formula": workedFormula,
+    },
   },
   section: {
     title: "Sections, gauges, zinc",
-    computations: sectionComputations,
+    computations: { ...sectionComputations, "section formula": workedFormula },
   },
   frame: {
     title: "Hoops, rails and beds as frames",
-    computations: hoopComputations,
+    computations: { ...hoopComputations, "frame formula": workedFormula },
     others: (read) => [
       ...(read("statics/hoop_cases.json") as { cases: HoopCase[] }).cases.map(
         (one): Work =>
@@ -77,27 +83,31 @@ const subjects = {
   },
   ground: {
     title: "Ground and anchors",
-    computations: groundComputations,
+    computations: { ...groundComputations, "ground formula": workedFormula },
   },
   "pull-test": {
     title: "Pull tests and their statistics",
-    computations: pullTestComputations,
+    computations: { ...pullTestComputations, "pull-test formula": workedFormula },
   },
   ballast: {
     title: "Ballast, friction, pull to move",
-    computations: ballastAndTowComputations,
+    computations: { ...ballastAndTowComputations, "ballast formula": workedFormula },
   },
   member: {
     title: "Strength of members",
-    computations: memberComputations,
+    computations: { ...memberComputations, "member formula": workedFormula },
   },
   material: {
     title: "Steels, wood and panels",
-    computations: materialComputations,
+    computations: { ...materialComputations, "material formula": workedFormula },
   },
   connection: {
     title: "Bolts, welds, stubs on rails",
-    computations: connectionComputations,
+    computations: { ...connectionComputations, "connection formula": workedFormula },
+  },
+  "load-path": {
+    title: "Load path: shares, spans, resultants",
+    computations: { "load-path formula": workedFormula },
   },
   cutting: {
     title: "Cut lists",

@@ -47,6 +47,13 @@ export const declaredFormulas = (): readonly Formula[] => declared;
 
 type Numbers<Names extends readonly unknown[]> = { readonly [Place in keyof Names]: number };
 
+type Names = readonly (readonly [string, string, Measure])[];
+
+type Declaration<Given extends Names> = Omit<Formula, "arguments" | "evaluate"> & {
+  readonly arguments: Given;
+  readonly evaluate: (...values: Numbers<Given>) => number;
+};
+
 /**
  * Declares a formula. Arguments are written `[symbol, name, measure]`; symbols are the variables of
  * `expression`, in the syntax of the second evaluator (`^`, `sqrt`, `exp`, `max`, `min`).
@@ -56,19 +63,21 @@ type Numbers<Names extends readonly unknown[]> = { readonly [Place in keyof Name
  *   arguments: [["b", "width", "length"], ["h", "height", "length"]],
  *   expression: "b * h", citation: derived("rectangle"), evaluate: (b, h) => b * h });
  */
-export function formula<const Names extends readonly (readonly [string, string, Measure])[]>(
-  declaration: Omit<Formula, "arguments" | "evaluate"> & {
-    readonly arguments: Names;
-    readonly evaluate: (...values: Numbers<Names>) => number;
-  },
-): Formula<Numbers<Names>> {
-  const made = {
-    ...declaration,
-    arguments: declaration.arguments.map(([symbol, name, measure]) => ({ symbol, name, measure })),
-  };
+export function formula<const Given extends Names>(
+  declaration: Declaration<Given>,
+): Formula<Numbers<Given>> {
+  const made = madeFormula(declaration);
   declared.push(made as unknown as Formula);
   return made;
 }
+
+/** A formula made while working, one of many alike; declared nowhere. */
+export const madeFormula = <const Given extends Names>(
+  declaration: Declaration<Given>,
+): Formula<Numbers<Given>> => ({
+  ...declaration,
+  arguments: declaration.arguments.map(([symbol, name, measure]) => ({ symbol, name, measure })),
+});
 
 /** A formula without arguments: a number that stands as it is. */
 export type Constant = Formula<readonly []> & { readonly value: number };
@@ -99,7 +108,7 @@ export function constant(...parts: ConstantParts): Constant {
   return made;
 }
 
-/** A number of this house taken into the working as it stands; declared nowhere. */
+/** A number taken into the working as it stands, of a house or off a row; declared nowhere. */
 export function taken(...[id, symbol, name, value, measure, citation]: ConstantParts): Constant {
   return {
     id,

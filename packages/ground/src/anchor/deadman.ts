@@ -1,4 +1,4 @@
-import { type Chapter, cite, constant, FOOT, formula, POUND_PER_SQUARE_FOOT } from "@hoopstay/core";
+import { type Chapter, cite, FOOT, formula, POUND_PER_SQUARE_FOOT, taken } from "@hoopstay/core";
 import type { GroundAtWork } from "../soil/ground-at-work.ts";
 import { refuse, requireSize, requireWithin } from "../soil/require.ts";
 import type { Deadman } from "./anchor.ts";
@@ -24,7 +24,7 @@ export const deadmanSoilFactors = { loam: 1, "fine-grained wet or sandy": 0.5, r
 export const deadmanSlenderness = { timber: 9, log: 5 } as const;
 
 const soilFactor = (name: keyof typeof deadmanSoilFactors) =>
-  constant(
+  taken(
     "deadman-soil-factor",
     "k_g",
     `soil factor, ${name}`,

@@ -1,4 +1,4 @@
-import { type Chapter, type Citation, cite, constant, formula, POUND_FORCE } from "@hoopstay/core";
+import { type Chapter, type Citation, cite, formula, POUND_FORCE, taken } from "@hoopstay/core";
 import type { GroundAtWork } from "../soil/ground-at-work.ts";
 import type { PicketHoldfast } from "./anchor.ts";
 
@@ -24,7 +24,7 @@ export const picketRows = {
 export const picketWetFactors = { "clay or gravel": 0.9, "river clay or sand": 0.5 } as const;
 
 const setPower = (set: PicketHoldfast["set"]) =>
-  constant(
+  taken(
     "picket-set",
     "T_0",
     `holding power of a ${set} set in loam`,
@@ -33,7 +33,7 @@ const setPower = (set: PicketHoldfast["set"]) =>
     picketRows[set].citation,
   );
 
-const wetFactor = constant(
+const wetFactor = taken(
   "picket-wet-factor",
   "k_w",
   "picket set in wet ground or sand",

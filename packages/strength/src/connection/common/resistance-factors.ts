@@ -1,4 +1,11 @@
-import { type Citation, cite, constant, type Formula, formula, type Measure } from "@hoopstay/core";
+import {
+  type Citation,
+  cite,
+  constant,
+  type Formula,
+  type Measure,
+  madeFormula,
+} from "@hoopstay/core";
 import type { LimitState } from "./strength.ts";
 import type { Worksheet } from "./worksheet.ts";
 
@@ -31,7 +38,7 @@ function factors(id: string, of: string, phi: number, omega: number, citation: C
 }
 
 function availableStrength(id: string, of: string, measure: Measure, citation: Citation) {
-  const allowable = formula({
+  const allowable = madeFormula({
     id: `${id}-allowable-${measure}`,
     symbol: "R_ASD",
     name: `allowable strength, ${of}`,
@@ -44,7 +51,7 @@ function availableStrength(id: string, of: string, measure: Measure, citation: C
     citation,
     evaluate: (nominal, omega) => nominal / omega,
   });
-  const design = formula({
+  const design = madeFormula({
     id: `${id}-design-${measure}`,
     symbol: "R_LRFD",
     name: `design strength, ${of}`,
