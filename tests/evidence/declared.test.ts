@@ -9,7 +9,8 @@ test("working a house declares no formula: the list is what the packages declare
   const before = declaredFormulas().length;
   const evaluation = evaluate(sloping.house, sloping.site);
   const hold = holdReview(evaluation, { search: true });
-  const meta = { version: "0.0.0", digest: "0", date: null, inputs: [] };
+  const files = { house: "", site: "" };
+  const meta = { version: "0.0.0", digest: "0", date: null, files, inputs: [] };
   makeReview(evaluation, meta, {
     full: true,
     holding: { hold, ladder: stormLadder(evaluation, hold, null) },

@@ -57,9 +57,9 @@ export interface Told {
 
 /** What the program tells about the sound files with changes. */
 export function told(changes: Typed = {}): Told {
-  const { house, site, rows, digest, date } = read(changes);
+  const { house, site, rows, digest, date, files } = read(changes);
   const evaluation = evaluate(house, site);
-  const meta = { version: "0", digest, date, inputs: rows };
+  const meta = { version: "0", digest, date, files, inputs: rows };
   const review = makeReview(evaluation, meta, { full: false });
   return {
     evaluation,
