@@ -1,9 +1,11 @@
 import { certificateAt, type Evaluation, type JointResult, jointOf } from "@hoopstay/house";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import type { Entry } from "./entry.ts";
 import { evaluated, type Farm, forFarms, houses, readFarm, seed } from "./farms.ts";
 import { upTo } from "./outcomes.ts";
 import { Size } from "./size.ts";
+
+vi.setConfig({ testTimeout: 1_800_000 });
 
 const oneIn = 20;
 

@@ -1,7 +1,9 @@
 import { caseStride } from "@hoopstay/load";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { type Tree, withSizes } from "./entry.ts";
 import { evaluated, forFarms, readFarm, seed } from "./farms.ts";
+
+vi.setConfig({ testTimeout: 1_800_000 });
 
 /** Powers of a length in the seven numbers of a load case. */
 const powers = [2, 2, 2, 3, 3, 3, 2];

@@ -1,7 +1,9 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { evaluated, forFarms, readFarm, seed } from "./farms.ts";
 import { type Mirror, mirrored, mirroredName } from "./mirrored.ts";
 import { near, outcomesOf } from "./outcomes.ts";
+
+vi.setConfig({ testTimeout: 1_800_000 });
 
 const mirrors: readonly Mirror[] = ["left and right", "front and back"];
 

@@ -1,9 +1,11 @@
 import { type Evaluation, takeOff } from "@hoopstay/house";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import type { Entry, Tree } from "./entry.ts";
 import { evaluated, type Farm, forFarms, readFarm, readOrRefused, seed } from "./farms.ts";
 import { type Outcome, outcomesOf, upTo } from "./outcomes.ts";
 import { Size } from "./size.ts";
+
+vi.setConfig({ testTimeout: 1_800_000 });
 
 const withMore = ({ house, site }: Farm, key: string, entry: Tree): Farm => ({
   house: { ...house, [key]: [...((house[key] ?? []) as Entry[]), entry] },
@@ -52,11 +54,18 @@ describe(`what is added to whole houses (seed ${seed})`, () => {
       const at = { across: railOf(farm, isRight(farm)), along: new Size(0, "m") };
       const block = { what: "more", weight: new Size(400, "kg"), at, fixed: "yes" };
       const after = evaluated(readFarm(withMore(farm, "ballast", block)));
-      // Where the weight presses the rail in over more than its half, the ends turn sooner.
+      // More weight moves the ends' base lines inward: where it presses the rail in over more than half,
+      // and where anchors lose lever arm by it, the ends turn sooner (0.031 to 0.034 in one house).
       const { rail } = before.house;
       const weight = Math.max(...(after.holds.at(-1)?.holdings ?? []).map((one) => one.weight.W));
       const inset = weight / (4 * rail.width * before.site.bearing);
-      expectNoWorse(before, after, 2 * inset < rail.front ? [] : ["tip-front", "tip-back"]);
+      expectNoWorse(
+        before,
+        after,
+        2 * inset < rail.front && before.house.anchors.length === 0
+          ? []
+          : ["tip-front", "tip-back"],
+      );
     });
   });
 

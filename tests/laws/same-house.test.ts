@@ -1,12 +1,14 @@
 import { readQuantity, show } from "@hoopstay/core";
 import { makeReview } from "@hoopstay/house";
 import { renderReport } from "@hoopstay/report";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { Random } from "../fuzz/random.ts";
 import { reordered, type Tree, withSizes, written } from "./entry.ts";
 import { evaluated, forFarms, readFarm, readTexts, seed } from "./farms.ts";
 import { near, outcomesOf } from "./outcomes.ts";
 import type { Size } from "./size.ts";
+
+vi.setConfig({ testTimeout: 1_800_000 });
 
 /** Keys in an order of chance, and a comment here and there. */
 function otherwise(tree: Tree, random: Random): string {

@@ -1,9 +1,11 @@
 import { Refusal, refusalCodes } from "@hoopstay/core";
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { notANumber } from "../fuzz/not-a-number.ts";
 import { evaluated, farms, forFarms, houses, readFarm, reviewOf, seed } from "./farms.ts";
 import { heldOutcomes, standsAt } from "./outcomes.ts";
+
+vi.setConfig({ testTimeout: 1_800_000 });
 
 const add = (tally: Map<string, number>, key: string): void => {
   tally.set(key, (tally.get(key) ?? 0) + 1);

@@ -1,8 +1,10 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import type { Tree } from "./entry.ts";
 import { evaluated, type Farm, forFarms, readFarm, seed } from "./farms.ts";
 import { near, outcomesOf, standsAt } from "./outcomes.ts";
 import type { Size } from "./size.ts";
+
+vi.setConfig({ testTimeout: 1_800_000 });
 
 /** A factor that differs from house to house: from just above 1 to 2. */
 const factorFor = ({ house }: Farm): number => 1.01 + (JSON.stringify(house).length % 100) / 100;

@@ -1,6 +1,8 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { evaluated, type Farm, forFarms, readFarm, reviewOf, seed } from "./farms.ts";
 import { near, outcomesOf, upTo } from "./outcomes.ts";
+
+vi.setConfig({ testTimeout: 1_800_000 });
 
 const readAs = ({ house, site }: Farm, reading?: "arc" | "span"): Farm => ({
   house,
