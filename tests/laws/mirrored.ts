@@ -15,7 +15,7 @@ const pairs = {
 } as const;
 
 /** The word of the other side; any other word stays. */
-export function otherSide(word: Entry, mirror: Mirror): Entry {
+function otherSide(word: Entry, mirror: Mirror): Entry {
   const [one, other] = pairs[mirror];
   return word === one ? other : word === other ? one : word;
 }

@@ -11,7 +11,7 @@ export interface Outcome {
   readonly limit: number;
 }
 
-export const keyOf = ({ state, hold, combination, check }: Outcome): string =>
+const keyOf = ({ state, hold, combination, check }: Outcome): string =>
   [state, hold, combination, check].join(" ");
 
 /** The governing outcome of every check in every state, hold and combination, by what it is of. */
