@@ -19,9 +19,10 @@ export const withReport: Run = (house, site, units, report) =>
 
 /** The records themselves: written as JSON, what is no number becomes null. */
 const records: Run = (house, site) => {
-  const { house: built, site: place, rows: inputs, digest, date } = loadInputs(house, site);
+  const { house: built, site: place, rows: inputs, digest, date, files } = loadInputs(house, site);
   const evaluation = evaluate(built, place);
-  const review = makeReview(evaluation, { version: "0", digest, date, inputs }, { full: true });
+  const meta = { version: "0", digest, date, files, inputs };
+  const review = makeReview(evaluation, meta, { full: true });
   const written = evaluation.states.map(({ set }) => set.governing.map(({ checks }) => checks));
   const found = notANumber({ review, written });
   if (found !== undefined) throw new Error(`no number at ${found}`);

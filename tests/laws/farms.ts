@@ -46,8 +46,8 @@ export function readOrRefused(farm: Farm): Inputs | undefined {
 
 export const evaluated = ({ house, site }: Inputs): Evaluation => evaluate(house, site);
 
-export const reviewOf = (evaluation: Evaluation, { rows: inputs, digest, date }: Inputs) =>
-  makeReview(evaluation, { version: "0", digest, date, inputs }, { full: false });
+export const reviewOf = (evaluation: Evaluation, { rows, digest, date, files }: Inputs) =>
+  makeReview(evaluation, { version: "0", digest, date, files, inputs: rows }, { full: false });
 
 /** Seed of every law of whole houses, so that a failure repeats. */
 export const seed = 71_630;
