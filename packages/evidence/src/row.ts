@@ -26,7 +26,7 @@ export interface Allowance {
  * How far off is well. Where the source is held to be wrong, the number must lie outside the
  * tolerance and inside the wider allowance: a disagreement that has gone away is a fault too.
  */
-export function verdictOf(off: number, { allowed, disagreement }: Allowance): EvidenceVerdict {
+function verdictOf(off: number, { allowed, disagreement }: Allowance): EvidenceVerdict {
   if (!disagreement) return off <= allowed ? "agrees" : "differs";
   return off > allowed && off <= disagreement.allowed ? "known" : "differs";
 }
