@@ -60,7 +60,9 @@ test("anchor counted about the edge it stands on: only the far rail's four tethe
   expect(gain("tip-left")).toBeCloseTo(4 * anchorDown * span, 3);
   // All eight about the middle would be as much, all eight about the edge twice as much.
   expect(gain("tip-right")).not.toBeCloseTo(8 * anchorDown * span, 0);
-  const shifted = told({ house: [["name: R1, side: right", "name: R1, side: left"]] });
+  const shifted = told({
+    house: [["name: R1, side: right, along: 18 ft", "name: R1, side: left, along: 12 ft"]],
+  });
   const resists = checkOf(shifted, "shut", "tip-left", "fitted").resistance;
   expect(resists - checkOf(sound, "shut", "tip-left").resistance).toBeCloseTo(
     3 * anchorDown * span,
