@@ -150,6 +150,7 @@ export function resultSchema() {
         cases: z.array(windCase),
       }),
     ),
+    doubts: z.array(z.string()),
     assumptions: z.array(z.strictObject({ key: z.string(), used: z.string(), why: z.string() })),
     cautions: z.array(z.string()),
     not_checked: z.array(z.string()),

@@ -215,6 +215,7 @@ export function resultOf(evaluation: Evaluation, meta: ReviewMeta, holds: boolea
       ),
       cases: casesOf(evaluation, set, letter),
     })),
+    doubts: [...house.doubts, ...site.doubts],
     assumptions: [...house.assumptions, ...site.assumptions].map((one) => ({ ...one })),
     cautions: [...cautions],
     not_checked: [...notChecked],
