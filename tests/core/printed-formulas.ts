@@ -1,4 +1,4 @@
-import type { Formula } from "@hoopstay/core";
+import { type Formula, sources } from "@hoopstay/core";
 import { evaluateAgain } from "@hoopstay/core/second-evaluation";
 import { expect } from "vitest";
 
@@ -27,13 +27,17 @@ const scales = [
   [2e5, 3e5, 0.021, 0.034, 4e4, 0.0093, 7e3, 0.012, 0.4, 5],
 ];
 
-/** Names its arguments, and prints an expression that gives what the program computes. */
+/** Names its source and its arguments, and prints an expression that gives what the program computes. */
 export function expectPrinted(formula: Formula): void {
   const symbols = formula.arguments.map(({ symbol }) => symbol);
   expect(new Set(symbols).size, formula.id).toBe(symbols.length);
   for (const { symbol, name, measure } of formula.arguments) {
-    expect([symbol, name, measure].every((word) => /\w/.test(word)), formula.id).toBe(true);
+    expect(
+      [symbol, name, measure].every((word) => /\w/.test(word)),
+      formula.id,
+    ).toBe(true);
   }
+  expect(sources[formula.citation?.source], `${formula.id} names its source`).toBeDefined();
   let compared = 0;
   for (const scale of scales) {
     const inputs = scale.slice(0, symbols.length);
