@@ -5,6 +5,8 @@
 const slowTests = {
   "tests/section/catalogue.test.ts": ["a slip of the pen"],
   "tests/core/quantity-laws.test.ts": ["in a moment"],
+  "tests/stability/all-at-once-laws.test.ts": ["a number or infinity"],
+  "tests/stability/independent.test.ts": [11, 21, 25, 26].map((one) => `#${one} > anchored`),
 };
 
 export function slow(file, name) {
