@@ -11,7 +11,7 @@ import {
   totalsOf,
   writeRecord,
 } from "../tests/mutation/record.mjs";
-import { dead, testsOf, tryMutants } from "../tests/mutation/try-mutants.mjs";
+import { testsOf, tryMutants } from "../tests/mutation/try-mutants.mjs";
 
 // Mutation tests. Names of packages, or --all: these whole, and their record written; with --again
 // only what is alive in the record or stands in changed files. Without a name: the gate, which
@@ -94,14 +94,15 @@ function secondsOf({ files: known, seconds, mutants }, files) {
   return 60 + sum(files.map((file) => known[file]?.seconds ?? newFile)) / 2;
 }
 
-async function tried(name, files, wanted) {
-  const tell = (text) => console.log(`${name}: ${text}`);
-  const mutants = await tryMutants(root, testsOf(root, name), files, tell, wanted);
-  for (const mutant of mutants.filter(({ fate }) => !dead(fate))) {
-    if (explanationOf(explained, mutant)) continue;
-    console.log(`${mutant.fate}: ${mutant.file}:${nameOf(mutant)}`);
-  }
-  return mutants;
+function tried(name, files, wanted) {
+  return tryMutants(root, testsOf(root, name), files, {
+    wanted,
+    tell: (text) => console.log(`${name}: ${text}`),
+    tellAlive(mutant) {
+      const explanation = explanationOf(explained, mutant) ? ", explained" : "";
+      console.log(`${mutant.fate}${explanation}: ${mutant.file}:${nameOf(mutant)}`);
+    },
+  });
 }
 
 /** Tells every package's figures; false where one has fallen under its floor. */

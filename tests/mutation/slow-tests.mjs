@@ -1,9 +1,10 @@
 /**
- * Tests that take seconds each even with few examples of their laws. Thousands of mutants cannot
- * wait for them, so they are left out: what only they would find counts as alive here.
+ * Tests that look at the clock, or take seconds each even with few examples of their laws. Thousands
+ * of mutants cannot wait for them, so they are left out: what only they would find counts as alive.
  */
 const slowTests = {
   "tests/section/catalogue.test.ts": ["a slip of the pen"],
+  "tests/core/quantity-laws.test.ts": ["in a moment"],
 };
 
 export function slow(file, name) {

@@ -20,7 +20,7 @@ export function testsOf(root, name) {
  * Tries every mutant of some sources on some tests. Each comes back with its fate: killed, endless
  * (the tests would never end), survived, or not covered by any test.
  */
-export async function tryMutants(root, tests, files, tell, wanted = () => true) {
+export async function tryMutants(root, tests, files, { tell, tellAlive, wanted = () => true }) {
   const { sources, mutants: all, switches } = await instrument(root, files);
   const mutants = all.filter(wanted);
   const folder = mkdtempSync(join(tmpdir(), "mutation-"));
@@ -38,7 +38,7 @@ export async function tryMutants(root, tests, files, tell, wanted = () => true) 
     const found = await survey(await write(join(folder, "all.js"), sources, true), tests, switches);
     const plans = plansOf(found, switches);
     tell(`${mutants.length} mutants, ${plans.tests} tests in ${plans.seconds.toFixed(1)} s`);
-    return await attemptAll(written, mutants, plans, tell);
+    return await attemptAll(written, mutants, plans, { tell, tellAlive });
   } finally {
     rmSync(folder, { recursive: true });
   }
@@ -93,7 +93,7 @@ function plansOf(found, count) {
   return { plans, reading, tests: run.length, seconds };
 }
 
-async function attemptAll(written, mutants, { plans, reading }, tell) {
+async function attemptAll(written, mutants, { plans, reading }, { tell, tellAlive }) {
   const waiting = [...mutants];
   const killers = new Map();
   const done = [];
@@ -110,7 +110,9 @@ async function attemptAll(written, mutants, { plans, reading }, tell) {
       const answer = plan.length > 0 ? await room.ask(request, patience(plan)) : undefined;
       if (answer?.late) room = await openRoom();
       remember(killers, file, answer?.by);
-      done.push({ ...mutant, fate: fateOf(answer), ms: performance.now() - began });
+      const tried = { ...mutant, fate: fateOf(answer), ms: performance.now() - began };
+      done.push(tried);
+      if (!dead(tried.fate)) tellAlive(tried);
       if (performance.now() - told > 30_000) {
         told = performance.now();
         const alive = done.filter(({ fate }) => !dead(fate)).length;

@@ -1,0 +1,15 @@
+import * as frame from "@hoopstay/frame";
+import { describe, expect, test } from "vitest";
+import { expectPrinted, formulasOf } from "../core/printed-formulas.ts";
+
+const formulas = formulasOf(frame);
+
+describe("every formula prints what it computes", () => {
+  test("some are declared", () => {
+    expect(formulas.length).toBeGreaterThan(5);
+  });
+
+  test.each(formulas)("%s", (_, formula) => {
+    expectPrinted(formula);
+  });
+});

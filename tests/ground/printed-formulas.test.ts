@@ -1,0 +1,15 @@
+import * as ground from "@hoopstay/ground";
+import { describe, expect, test } from "vitest";
+import { expectPrinted, formulasOf } from "../core/printed-formulas.ts";
+
+const formulas = formulasOf(ground);
+
+describe("every formula prints what it computes", () => {
+  test("some are declared", () => {
+    expect(formulas.length).toBeGreaterThan(5);
+  });
+
+  test.each(formulas)("%s", (_, formula) => {
+    expectPrinted(formula);
+  });
+});
