@@ -1,11 +1,14 @@
 import {
+  acrossHoopRows,
   type CaseTable,
   type Covering,
   caseStride,
+  componentTable,
   type DirectedLoad,
   hoopBorders,
   hoopStretchCount,
   hoopZones,
+  insideLoad,
   roofSetsOf,
   shellOf,
   singleCheckCases,
@@ -96,4 +99,32 @@ test("stretches of a hoop: equal neighbours as one, the strips by themselves", (
     expect(zones.at(-1)?.to).toBe(hoopBorders.at(-1));
     for (const [place, { from }] of zones.slice(1).entries()) expect(from).toBe(zones[place]?.to);
   }
+});
+
+test("cases that load the hoop alike share a row, others do not", () => {
+  const surfaces = windSurfaces(body, "covered", ends, roofSetsOf(body, "covered"));
+  const insideCoefficients = [0.18, -0.18];
+  const table = singleCheckCases(surfaces, insideCoefficients);
+  const rows = acrossHoopRows(shell, { surfaces, insideCoefficients, table });
+  const told = rows.map(({ outside, inside }) => [...outside, inside].join());
+  expect(new Set(told).size).toBe(rows.length);
+  const sets = new Set(surfaces.across.flat().map(({ set }) => set?.id));
+  expect(rows.length).toBeGreaterThan(2 * sets.size);
+  const sources = rows.flatMap((row) => row.sources);
+  // Each direction and set twice, by both forms of its coefficients, for each inside pressure.
+  expect(sources).toHaveLength(2 * 2 * surfaces.across.flat().length);
+});
+
+test("inside pressure pushes the one end wall that stands outward, at its middle", () => {
+  const { endArea, endCentroid, b, L } = shell;
+  const expected = { fy: endArea, fz: b * L, mx: -endCentroid * endArea };
+  expect(insideLoad(shell, { front: true, back: false })).toEqual(expected);
+  expect(insideLoad(shell, { front: false, back: true })).toMatchObject({ fy: -endArea });
+});
+
+test("the slope at the springing of a flat arch is that of its circle", () => {
+  // R sin(slope) is half the span.
+  const { springSlope } = componentTable(shell, "covered");
+  expect(Math.sin(springSlope) * shell.arc.radius).toBeCloseTo(shell.b / 2, 9);
+  expect(springSlope).toBeLessThan(Math.PI / 2);
 });
