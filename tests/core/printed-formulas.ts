@@ -32,10 +32,9 @@ export function expectPrinted(formula: Formula): void {
   const symbols = formula.arguments.map(({ symbol }) => symbol);
   expect(new Set(symbols).size, formula.id).toBe(symbols.length);
   for (const { symbol, name, measure } of formula.arguments) {
-    expect(
-      [symbol, name, measure].every((word) => /\w/.test(word)),
-      formula.id,
-    ).toBe(true);
+    expect(symbol, formula.id).toMatch(/\w/);
+    expect(name, formula.id).toMatch(/\w/);
+    expect(measure, formula.id).toMatch(/^[a-z]{4}[a-z-]*$/);
   }
   expect(sources[formula.citation?.source], `${formula.id} names its source`).toBeDefined();
   let compared = 0;
@@ -43,6 +42,7 @@ export function expectPrinted(formula: Formula): void {
     const inputs = scale.slice(0, symbols.length);
     const value = evaluated(formula, inputs);
     if (value === undefined || !Number.isFinite(value)) continue;
+    if (lostInRounding(formula, inputs, value)) continue;
     const { second, agrees } = evaluateAgain({ formula, inputs, value, symbol: formula.symbol });
     expect(agrees, `${formula.id}: ${formula.expression}: ${second} against ${value}`).toBe(true);
     compared += 1;
@@ -57,4 +57,12 @@ function evaluated(formula: Formula, inputs: readonly number[]): number | undefi
   } catch {
     return undefined;
   }
+}
+
+/** Whether the last bit of one number already moves the value: no two ways of computing it agree. */
+function lostInRounding(formula: Formula, inputs: readonly number[], value: number): boolean {
+  return inputs.some((input, place) => {
+    const moved = evaluated(formula, inputs.with(place, input * (1 + Number.EPSILON)));
+    return Math.abs((moved ?? value) - value) > 1e-12 * Math.abs(value);
+  });
 }
