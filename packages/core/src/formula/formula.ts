@@ -11,6 +11,8 @@ export type Measure =
   | "unit-weight"
   | "force-per-length"
   | "volume"
+  | "mass-per-area"
+  | "density"
   | "angle"
   | "ratio"
   | "section-modulus"

@@ -33,7 +33,6 @@ import { cautions, notChecked, notCheckedAfter } from "./cautions.ts";
 import { drawingsOf } from "./drawings.ts";
 import type { EvaluatedState, Evaluation } from "./evaluate.ts";
 import type { Hold, HoldId } from "./hold.ts";
-import { measureOfKey } from "./measure-of-key.ts";
 import {
   caseWords,
   setLetters,
@@ -236,7 +235,7 @@ function inputsOf({ house, site }: Evaluation, rows: readonly InputRow[]): Revie
       file,
       key,
       typed: text,
-      used: typeof used === "string" ? used : measureOfKey(file, key, used),
+      used,
       assumed: false,
       why: "",
     }),
