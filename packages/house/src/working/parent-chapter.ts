@@ -28,6 +28,8 @@ import {
   zoneUplift,
   zoneUpliftMoment,
 } from "@hoopstay/load";
+import { bareArea, faceOf } from "../model/bar-face.ts";
+import { frameBars } from "../model/frame-parts.ts";
 import type { Evaluation } from "../review/evaluate.ts";
 
 /** What a wind along one axis adds up to, N and N m, downwind and tipping downwind positive. */
@@ -204,7 +206,9 @@ function endWalls(
   const { chapter } = sums;
   if (axis === "along" && !ends.front && !ends.back) {
     const { height } = throughDrag(shell);
-    const area = shell.hoopDiameter * shell.hoopLine * shell.hoopCount;
+    const hoops = [shell.hoopCount, shell.hoopLine, shell.hoopDiameter] as const;
+    const area = chapter.work(bareArea, hoops, { symbol: "A_frame", note: "hoops" });
+    chapter.work(bareTubeDrag, []);
     const drag = chapter.work(dragForce, [pressure, bareTubeDrag.value, area], {
       symbol: "H_frame",
       note: "every hoop, wind through the house",
@@ -248,16 +252,26 @@ function boxes(evaluation: Evaluation, sums: Sums, axis: Axis, covered: boolean)
 }
 
 function bareTubes(evaluation: Evaluation, sums: Sums, axis: Axis, ends: EndsPresent): void {
-  const { body, shell, pressure } = evaluation;
+  const { house, shell, pressure } = evaluation;
   const { chapter } = sums;
-  const tubes = chapter.work(dragForce, [pressure, bareTubeDrag.value, body.frame.area], {
-    symbol: "H_tubes",
-    note: "every tube of the frame, diameter times length",
+  chapter.work(bareTubeDrag, [], {
+    note: "on the whole face of every tube: no solidity ratio, no gust factor, no shielding, no uplift",
   });
-  sums.push("tubes", tubes, body.frame.z);
+  frameBars(house.parts).forEach(({ what, count, length, tube, z }, index) => {
+    const mark = `t${index + 1}`;
+    const area = chapter.work(bareArea, [count, length, faceOf(tube)], {
+      symbol: `A_${mark}`,
+      note: what,
+    });
+    const drag = chapter.work(dragForce, [pressure, bareTubeDrag.value, area], {
+      symbol: `H_${mark}`,
+    });
+    sums.push(mark, drag, z);
+  });
   if (axis === "across") return;
   for (const end of ["front", "back"] as const) {
     if (!ends[end]) continue;
+    chapter.work(freeWallDrag, [], { symbol: `C_${end}` });
     const wall = chapter.work(dragForce, [pressure, freeWallDrag.value, shell.endArea], {
       symbol: `H_${end}`,
       note: "end wall left standing",
