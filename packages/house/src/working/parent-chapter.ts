@@ -1,6 +1,7 @@
 import { Chapter, derived, sumOf, taken } from "@hoopstay/core";
 import {
   alongRidgeCitation,
+  alongZoneLength,
   archedRows,
   attachedBoxDrag,
   bareTubeDrag,
@@ -150,7 +151,16 @@ function coefficient(
   if (arched && zone.name === "centre half") return chapter.work(centreHalf, [shell.riseRatio], as);
   if (arched && zone.name === "leeward quarter") return chapter.work(leewardQuarter, [], as);
   const citation = set.id.startsWith("along") ? alongRidgeCitation : freeRoofCitation;
-  const read = taken("read", "C_N", zone.name, zone.shapeCoefficient, "ratio", citation);
+  const symbol = set.id.startsWith("along") ? "C_p" : "C_N";
+  const read = taken(
+    "read from the table of the figure",
+    "read",
+    symbol,
+    zone.name,
+    zone.shapeCoefficient,
+    "ratio",
+    citation,
+  );
   return chapter.work(read, [], as);
 }
 
@@ -165,7 +175,8 @@ function zones(
     const mark = String(index + 1);
     const cp = coefficient(evaluation, chapter, set, zone, mark);
     const p = pressureOn(evaluation, chapter, cp, mark);
-    const length = zone.to - zone.from;
+    const length =
+      axis === "along" ? stretchOf(evaluation, chapter, zone, mark) : zone.to - zone.from;
     const { a, b } = zone;
     if (axis === "across") {
       const drag = chapter.work(zoneDrag, [p, length, a.z, b.z], { symbol: `H_${mark}` });
@@ -183,6 +194,18 @@ function zones(
         : chapter.work(leverMoment, [uplift, -(zone.from + zone.to) / 2], { symbol: `M_V${mark}` });
     sums.add("upliftMoment", `M_V${mark}`, lever);
   });
+}
+
+/** Length of a zone along the ridge, laid out from the windward end. */
+function stretchOf(
+  { shell }: Evaluation,
+  chapter: Chapter,
+  { from, to }: Zone,
+  mark: string,
+): number {
+  const { crown, L } = shell;
+  const [near, far] = [(from + L / 2) / crown, (to + L / 2) / crown];
+  return chapter.work(alongZoneLength, [near, far, crown, L], { symbol: `l_${mark}` });
 }
 
 function pressureOn(evaluation: Evaluation, chapter: Chapter, cp: number, mark: string): number {

@@ -6,8 +6,10 @@ import { caseId, setLetters } from "../review/summaries.ts";
 import { checkWords, directionCode } from "../review/words.ts";
 import { type GoverningPlace, lowestPlaces } from "../review/worst-places.ts";
 import { checkChapter } from "./check-chapter.ts";
+import { leastChapter } from "./least-chapter.ts";
 import { type ParentWork, parentChapter } from "./parent-chapter.ts";
 import { enclosureChapter, holdChapter, pressureChapter, shellChapter } from "./shared-chapters.ts";
+import { weightChapter } from "./weight-chapter.ts";
 
 /** Parent loads already worked, so that each stands in the working once. */
 class Parents {
@@ -88,7 +90,10 @@ export function workingOf(evaluation: Evaluation, places: readonly GoverningPlac
   return [
     shellChapter(evaluation),
     pressureChapter(evaluation),
-    ...states.map(enclosureChapter).filter((chapter) => chapter !== null),
+    ...states
+      .map((state) => enclosureChapter(evaluation, state))
+      .filter((chapter) => chapter !== null),
+    ...[weightChapter(evaluation), leastChapter(evaluation)].filter((chapter) => chapter !== null),
     holdChapter(evaluation),
     ...parents.chapters,
     ...checks,

@@ -66,7 +66,9 @@ function stepRow(
   return [
     text(number),
     `${symbolMarkup(symbol)} ${text(formula.name)}${remarks.map((r) => `<br><small>${typed(r)}</small>`).join("")}`,
-    `${as ? `as ${text(as)}` : equationMarkup(formula)}${filled && `<br><small>= ${text(filled)}</small>`}`,
+    formula.origin
+      ? `<i>not evaluated: ${typed(formula.origin)}</i>`
+      : `${as ? `as ${text(as)}` : equationMarkup(formula)}${filled && `<br><small>= ${text(filled)}</small>`}`,
     valueCell(withoutRounding(value, formula.measure), formula.measure, system),
     text(bibliography.mention(formula.citation)),
   ];
