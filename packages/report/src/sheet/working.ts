@@ -2,7 +2,7 @@ import type { Chapter, Step } from "@hoopstay/core";
 import { text, typed } from "../html/escape.ts";
 import { numbers, table, words } from "../html/table.ts";
 import { equationMarkup, symbolMarkup } from "../typeset/mathml.ts";
-import { withNumbers, workingNumber } from "../typeset/numbers.ts";
+import { withNumbers, withoutRounding, workingNumber } from "../typeset/numbers.ts";
 import { forReader, siUnit } from "../value/reader.ts";
 import type { Matter } from "./sheet.ts";
 
@@ -67,18 +67,12 @@ function stepRow(
     text(number),
     `${symbolMarkup(symbol)} ${text(formula.name)}${remarks.map((r) => `<br><small>${typed(r)}</small>`).join("")}`,
     formula.origin
-      ? `<i>not evaluated: ${typed(formula.origin)}</i>`
+      ? `<i>not evaluated: ${text(formula.origin)}</i>`
       : `${as ? `as ${text(as)}` : equationMarkup(formula)}${filled && `<br><small>= ${text(filled)}</small>`}`,
     valueCell(withoutRounding(value, formula.measure), formula.measure, system),
     text(bibliography.mention(formula.citation)),
   ];
 }
-
-/** What is left of forces and moments that cancel, N and N m, differs from one machine to the next. */
-const rounding = 1e-9;
-
-const withoutRounding = (value: number, measure: Step["formula"]["measure"]): number =>
-  (measure === "force" || measure === "moment") && Math.abs(value) < rounding ? 0 : value;
 
 function valueCell(
   value: number,
