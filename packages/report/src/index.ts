@@ -56,7 +56,8 @@ export function renderReport(review: Review, options: ReportOptions): Report {
   };
   const count = `<p><b>${countWords(counted)}.</b> The working is in SI
 (m, N, Pa, rad), because the constants of its formulas are; results stand in the reader's units too. Numbers are
-shown to six figures and carried in full.</p>`;
+shown to six figures and carried in full. Where a number put in came out of an earlier step, a step that
+gives it is named beneath; one that names none is an input, a size of the house or a place in it.</p>`;
   const { hold, chain, ladder } = review;
   const holding: Sheet[] = [
     ...(hold === null

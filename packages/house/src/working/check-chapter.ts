@@ -144,7 +144,7 @@ export function checkChapter(evaluation: Evaluation, subject: CheckSubject): Cha
 function weightSteps(chapter: Chapter, terms: HoldingTerms): void {
   const { weight, slope } = terms.holding;
   const cosine = Math.cos(slope?.angle ?? 0);
-  const note = `${weight.name} weight; ${terms.combination.id}: ${terms.combination.words}`;
+  const note = `${weight.name} weight of the take-off, with fixed ballast, without what is missing in this state; ${terms.combination.id}: ${terms.combination.words}`;
   chapter.work(factoredWeight, [terms.combination.dead, weight.W, cosine], { note });
 }
 

@@ -17,7 +17,7 @@ export const factoredWeight = formula({
   evaluate: (factor, weight, cosine) => factor * weight * cosine,
 });
 
-export const armAbout = formula({
+const armAbout = formula({
   id: "arm-about-line",
   symbol: "a_D",
   name: "arm about the base line",
@@ -34,7 +34,7 @@ export const armAbout = formula({
   evaluate: (distance, nx, x, ny, y) => distance - nx * x - ny * y,
 });
 
-export const anchorDown = formula({
+const anchorDown = formula({
   id: "anchor-down",
   symbol: "T_1",
   name: "what an anchor counts downward",

@@ -14,7 +14,7 @@ import {
   worstSlideAt,
 } from "@hoopstay/stability";
 
-export const tethersAgainst = formula({
+const tethersAgainst = formula({
   id: "tethers-against",
   symbol: "T_h",
   name: "tethers against the slide, less what those that lead downwind pull along with it",

@@ -19,7 +19,7 @@ import {
 import type { BarPart } from "../model/part.ts";
 import type { Evaluation } from "../review/evaluate.ts";
 
-export const toleratedSize = formula({
+const toleratedSize = formula({
   id: "tolerated-size",
   symbol: "t",
   name: "wall at the end of its tolerance",
@@ -33,7 +33,7 @@ export const toleratedSize = formula({
   evaluate: (factor, wall) => factor * wall,
 });
 
-export const weightWithZinc = formula({
+const weightWithZinc = formula({
   id: "weight-with-zinc",
   symbol: "w",
   name: "weight per length with zinc",
@@ -47,7 +47,7 @@ export const weightWithZinc = formula({
   evaluate: (steel, zinc) => steel + zinc,
 });
 
-export const toleratedWeight = formula({
+const toleratedWeight = formula({
   id: "tolerated-weight",
   symbol: "w",
   name: "weight per length at the end of its tolerance",

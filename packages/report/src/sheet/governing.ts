@@ -2,6 +2,7 @@ import { type StateSummary, type System, showMeasured, showWords } from "@hoopst
 import { typed } from "../html/escape.ts";
 import { list, numbers, rowOf, table, words } from "../html/table.ts";
 import { columnUnit, ratio, signed, valueMarkup } from "../value/reader.ts";
+import { wordsExplained } from "./explained.ts";
 import type { Matter } from "./sheet.ts";
 
 type Governing = Matter["review"]["governing"][number];
@@ -22,6 +23,7 @@ ${numbersFrom(review.governing)}
 <p>Demand and resistance belong to ${review.combination}, the combination this review was asked for.
 Code speeds are map speeds and are compared with the design speed; working gusts are real gusts and
 are compared with forecasts. The two are never compared with each other.</p>
+${wordsExplained()}
 <h3>Inside pressure</h3>
 <p>${typed(showWords(review.insideLine, system))}</p>
 ${leastLoads(review.states)}
