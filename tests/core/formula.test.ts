@@ -115,6 +115,7 @@ describe("the second evaluation", () => {
     second.work(wrong, [5, 7], { symbol: "A_w" });
     expect(agreement([first, second])).toEqual({
       steps: 3,
+      evaluated: 3,
       agreeing: 2,
       disagreeing: ["second: wrong (A_w)"],
     });

@@ -52,6 +52,7 @@ describe("the printed working of a rail", () => {
     }
     expect(agreement([chapter])).toEqual({
       steps: all.length,
+      evaluated: all.length,
       agreeing: all.length,
       disagreeing: [],
     });

@@ -201,7 +201,7 @@ describe.skipIf(!withBrowser)("the work", () => {
       await page.locator("button.number.large").first().click();
       const working = page.locator("dialog.working");
       await working.locator("table.steps").first().waitFor({ timeout: 60_000 });
-      expect(await working.textContent()).toMatch(/(\d+) steps, \1 evaluated twice, \1 agree/);
+      expect(await working.textContent()).toMatch(/(\d+) formulas, \1 evaluated twice, \1 agree/);
       expect(await working.locator("math").count()).toBeGreaterThan(10);
     }),
   );

@@ -1,4 +1,4 @@
-import { Chapter, derived, formula } from "@hoopstay/core";
+import { Chapter, derived, formula, taken } from "@hoopstay/core";
 import { renderReport } from "@hoopstay/report";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { sampleReview } from "./sample-review.ts";
@@ -12,8 +12,27 @@ describe("the whole report", () => {
 
   it("counts its steps, and all agree", () => {
     expect(report.steps).toBeGreaterThan(140);
-    expect(report.agreeing).toBe(report.steps);
-    expect(report.html).toContain(`${report.steps} steps, ${report.steps} evaluated twice`);
+    expect(report.agreeing).toBe(report.evaluated);
+    expect(report.html).toContain(`${report.evaluated} evaluated twice`);
+  });
+
+  it("counts no number that stands as it is among the formulas, and says where it comes from", () => {
+    const chapter = new Chapter("Z", "found");
+    const found = taken(
+      "found by search",
+      "z",
+      "q_z",
+      "a pressure",
+      7,
+      "pressure",
+      derived("trial"),
+    );
+    chapter.work(found, []);
+    const { chapters } = sampleReview();
+    const more = renderReport(sampleReview({ chapters: [...chapters, chapter] }), us);
+    expect(more.steps).toBe(report.steps + 1);
+    expect(more.evaluated).toBe(report.evaluated);
+    expect(more.html).toContain("not evaluated: found by search");
   });
 
   it("stays under 400 kB with 500 load cases", () => {

@@ -75,7 +75,12 @@ export function sampleReview(changes: Partial<Review> = {}, cases = 500): Review
       { what: "Exposure", value: "C, open country" },
     ],
     states,
-    governing: checks.map((check) => ({ ...check, state: "front end wall missing" })),
+    governing: checks.map((check) => {
+      const ratio = { id: check.cases.ratio.ASD, state: "front end wall missing" };
+      const speed = { id: check.cases.codeSpeed.ASD, state: "film off" };
+      const from = { ratio: { ASD: ratio, LRFD: ratio }, codeSpeed: { ASD: speed, LRFD: speed } };
+      return { ...check, state: ratio.state, from };
+    }),
     insideLine: ["Open on one side, the wind pushes ", measured(790, "pressure"), " from within."],
     inputs,
     takeOff: {

@@ -33,6 +33,10 @@ function checksOf(strength: number): CheckSummary[] {
         inside: "pushes out (+0.55)",
         weight: "low",
       },
+      cases: {
+        ratio: { ASD: `A-${17 + place}`, LRFD: `A-${17 + place}` },
+        codeSpeed: { ASD: `F-${3 + place}`, LRFD: `F-${3 + place}` },
+      },
     };
   });
 }

@@ -1,7 +1,7 @@
 import type { Chapter, Review, System } from "@hoopstay/core";
 import { page } from "./html/page.ts";
 import { madeFromMarkup } from "./recheck/made-from.ts";
-import { agreed } from "./sheet/agreed.ts";
+import { agreed, countWords } from "./sheet/agreed.ts";
 import { answer } from "./sheet/answer.ts";
 import { cases } from "./sheet/cases.ts";
 import { chainSheet } from "./sheet/chain.ts";
@@ -31,10 +31,11 @@ export interface ReportOptions {
   readonly detail?: { readonly of: string; readonly chapters: readonly Chapter[] } | null;
 }
 
-/** The report as one text, and how many of its steps were evaluated twice and agree. */
+/** The report as one text, and how many of its steps have a formula, were evaluated twice and agree. */
 export interface Report {
   readonly html: string;
   readonly steps: number;
+  readonly evaluated: number;
   readonly agreeing: number;
 }
 
@@ -47,15 +48,16 @@ export function renderReport(review: Review, options: ReportOptions): Report {
   const { system } = options;
   const detail = options.detail?.chapters ?? [];
   const chapters = [...review.chapters, ...detail];
-  const { steps, agreeing } = agreed(chapters);
+  const counted = agreed(chapters);
   const matter: Matter = {
     review,
     system,
     bibliography: new Bibliography(review.citations, chapters),
   };
-  const count = `<p><b>${steps} steps, ${steps} evaluated twice, ${agreeing} agree.</b> The working is in SI
+  const count = `<p><b>${countWords(counted)}.</b> The working is in SI
 (m, N, Pa, rad), because the constants of its formulas are; results stand in the reader's units too. Numbers are
-shown to six figures and carried in full.</p>`;
+shown to six figures and carried in full. Where a number put in came out of an earlier step, a step that
+gives it is named beneath; one that names none is an input, a size of the house or a place in it.</p>`;
   const { hold, chain, ladder } = review;
   const holding: Sheet[] = [
     ...(hold === null
@@ -107,7 +109,6 @@ shown to six figures and carried in full.</p>`;
       footerOf(review),
       `${numbered(sheets, review)}\n${madeFromMarkup(review, system, options.detail?.of ?? null)}`,
     ),
-    steps,
-    agreeing,
+    ...counted,
   };
 }

@@ -8,7 +8,7 @@ import {
 import { sideBySide } from "./compare/side-by-side.ts";
 import { typed } from "./html/escape.ts";
 import { list } from "./html/table.ts";
-import { agreed } from "./sheet/agreed.ts";
+import { agreed, countWords } from "./sheet/agreed.ts";
 import { limits, sourcesTable } from "./sheet/limits.ts";
 import { verified } from "./sheet/verified.ts";
 import { working } from "./sheet/working.ts";
@@ -32,9 +32,8 @@ export const limitsMarkup = (review: Review, system: System): string =>
 export function workingMarkup(review: Review, detail: readonly Chapter[], system: System): string {
   const chapters = [...review.chapters, ...detail];
   const shown = detail.length > 0 ? detail : review.chapters;
-  const { steps, agreeing } = agreed(shown);
   const matter = { review, system, bibliography: new Bibliography(review.citations, chapters) };
-  return `<p>${steps} steps, ${steps} evaluated twice, ${agreeing} agree. In SI, as in the report; results stand
+  return `<p>${countWords(agreed(shown))}. In SI, as in the report; results stand
 in your units too.</p>
 ${verified()}
 ${working(shown, matter, detail.length > 0 ? "Detail" : "Working")}

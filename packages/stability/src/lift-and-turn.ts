@@ -1,4 +1,4 @@
-import { derived, formula } from "@hoopstay/core";
+import { cite, derived, formula } from "@hoopstay/core";
 import type { BaseLine } from "./base-line.ts";
 
 export const overturning = formula({
@@ -35,7 +35,11 @@ export const demandOf = formula({
     ["S", "effect of the ground slope", "moment"],
   ],
   expression: "gamma_W * max(0, W) + S",
-  citation: derived("section 2 of the standard's combinations; slope added on the safe side"),
+  citation: cite(
+    "asce-7-16",
+    "2.4.1 combination 7 (ASD), 2.3.1 combination 5 (LRFD), as in 7-22; slope added, safe side",
+    "second-hand",
+  ),
   evaluate: (factor, wind, slope) => factor * Math.max(0, wind) + slope,
 });
 

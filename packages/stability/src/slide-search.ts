@@ -81,17 +81,18 @@ function worstTurn(bad: (turned: number) => number): number {
   return bad(middle) > worst ? middle : best;
 }
 
-/** Sliding at a pressure with the slope turned the worst way, where its direction is unknown. */
-export function worstSlideAt(sliding: SlidingTerms, wind: SlidingWind, pressure: number): Sliding {
-  if (!sliding.terms.sideways || !unknownDownhill(sliding.terms)) {
-    return slideAt(sliding, wind, pressure);
-  }
-  const turned = worstTurn((angle) => {
+/** How far from the wind the downhill direction is worst at a pressure, rad; 0 where it is known. */
+export function turnedWorst(sliding: SlidingTerms, wind: SlidingWind, pressure: number): number {
+  if (!sliding.terms.sideways || !unknownDownhill(sliding.terms)) return 0;
+  return worstTurn((angle) => {
     const { demand, resistance } = slideAt(sliding, wind, pressure, angle);
     return ratioOf(demand, resistance);
   });
-  return slideAt(sliding, wind, pressure, turned);
 }
+
+/** Sliding at a pressure with the slope turned the worst way, where its direction is unknown. */
+export const worstSlideAt = (sliding: SlidingTerms, wind: SlidingWind, pressure: number): Sliding =>
+  slideAt(sliding, wind, pressure, turnedWorst(sliding, wind, pressure));
 
 /**
  * The lowest pressure at which a house on slanted tethers slides; see `slideLimit`. Where the slope's

@@ -1,5 +1,5 @@
 import {
-  type CheckSummary,
+  type GoverningCheck,
   type Review,
   type StateSummary,
   type System,
@@ -75,10 +75,14 @@ export function showAnswer(review: Review, system: System, reportPath?: string):
       return `  ${cut(words, stateWidth).padEnd(stateWidth + 1)}${first.padEnd(22)}${at}`;
     }),
     `  ${`For the reviewer (${combination})`.padEnd(32)}${"ratio".padEnd(9)}${"code speed".padEnd(12)}case`,
-    ...review.governing.map((check: CheckSummary & { state: string }) => {
+    ...review.governing.map((check: GoverningCheck) => {
       const ratio = showRatio(check.ratio[combination]).padEnd(9);
       const speed = gust(check.codeSpeed[combination], system).padEnd(12);
-      return `  ${check.words.padEnd(32)}${ratio}${speed}${check.governs.id}`;
+      const of = check.from.ratio[combination].id;
+      const limited = Number.isFinite(check.codeSpeed[combination]);
+      const speedOf = limited ? check.from.codeSpeed[combination].id : of;
+      const cases = of === speedOf ? of : `${of}, speed ${speedOf}`;
+      return `  ${check.words.padEnd(32)}${ratio}${speed}${cases}`;
     }),
     wrap(
       "Not a sealed design: consult a licensed engineer; local code first. Not checked: snow; the frame's strength (see hoopstay first). More: hoopstay hold.",

@@ -11,6 +11,8 @@ export type Measure =
   | "unit-weight"
   | "force-per-length"
   | "volume"
+  | "mass-per-area"
+  | "density"
   | "angle"
   | "ratio"
   | "section-modulus"
@@ -37,6 +39,8 @@ export interface Formula<Values extends readonly number[] = readonly number[]> {
   readonly citation: Citation;
   /** Range of validity in words; outside it the caller refuses, never clamps. */
   readonly range?: string;
+  /** Where a number that no expression gives comes from: a search, a solver, a table. */
+  readonly origin?: string;
   readonly evaluate: (...values: Values) => number;
 }
 
@@ -103,13 +107,21 @@ type ConstantParts = readonly [
  * @example constant("gust-factor", "G", "gust-effect factor", 0.85, "ratio", citation)
  */
 export function constant(...parts: ConstantParts): Constant {
-  const made = taken(...parts);
+  const made = standing(...parts);
   declared.push(made);
   return made;
 }
 
-/** A number taken into the working as it stands, of a house or off a row; declared nowhere. */
-export function taken(...[id, symbol, name, value, measure, citation]: ConstantParts): Constant {
+/**
+ * A number of this house taken into the working as it stands, with its origin in words ("found by
+ * search"); declared nowhere, and no formula: nothing of it is evaluated twice.
+ */
+export const taken = (origin: string, ...parts: ConstantParts): Constant => ({
+  ...standing(...parts),
+  origin,
+});
+
+function standing(...[id, symbol, name, value, measure, citation]: ConstantParts): Constant {
   return {
     id,
     symbol,

@@ -29,6 +29,8 @@ export interface SecondValue {
 
 export interface Agreement {
   readonly steps: number;
+  /** Steps with a formula to evaluate: a number that stands as it is is none. */
+  readonly evaluated: number;
   readonly agreeing: number;
   readonly disagreeing: readonly string[];
 }
@@ -87,14 +89,19 @@ export function evaluateAgain(step: Step): SecondValue {
   return { second, agrees: second === step.value || near };
 }
 
-/** Counts how many steps of a working agree with their second evaluation. */
+/**
+ * Counts how many steps of a working have a formula, and how many of those agree with their second
+ * evaluation.
+ */
 export function agreement(chapters: readonly Chapter[]): Agreement {
   const steps = chapters.flatMap((chapter) =>
     chapter.steps.map((step) => ({ chapter, step, ...evaluateAgain(step) })),
   );
+  const evaluated = steps.filter(({ step }) => step.formula.arguments.length > 0);
   return {
     steps: steps.length,
-    agreeing: steps.filter((step) => step.agrees).length,
+    evaluated: evaluated.length,
+    agreeing: evaluated.filter((step) => step.agrees).length,
     disagreeing: steps
       .filter((step) => !step.agrees)
       .map(({ chapter, step }) => `${chapter.id}: ${step.formula.id} (${step.symbol})`),

@@ -28,6 +28,11 @@ export interface Quantity {
   readonly text: string;
 }
 
+/** A quantity of a file, which still knows what its key measures. */
+export interface TypedQuantity extends Quantity {
+  readonly dimension: Dimension;
+}
+
 /** What a dimension is called in a sentence, and how a right answer looks. */
 export const wording: Readonly<Record<Dimension, { noun: string; example: string }>> = {
   length: { noun: "a length", example: "18 ft, 6 ft 4 in or 5.4 m" },

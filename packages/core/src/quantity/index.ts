@@ -1,5 +1,11 @@
 export { FOOT, KILOGRAM_FORCE, POUND_FORCE, POUND_PER_SQUARE_FOOT } from "./definition.ts";
-export { type Dimension, dimensions, type Quantity, type System } from "./dimension.ts";
+export {
+  type Dimension,
+  dimensions,
+  type Quantity,
+  type System,
+  type TypedQuantity,
+} from "./dimension.ts";
 export { power } from "./power.ts";
 export { type QuantityRead, readQuantity } from "./read.ts";
 export { type QuantityCode, type QuantityRefusal, quantityCodes } from "./refusal.ts";

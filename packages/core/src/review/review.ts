@@ -5,6 +5,12 @@ import type { ChainReview } from "./chain-review.ts";
 import type { HoldReview, StormLadder } from "./hold-review.ts";
 import type { Measured, Words } from "./measured.ts";
 
+/** What stands behind each printed number of a check, which may be another case for each. */
+export interface ByColumn<One> {
+  readonly ratio: { readonly ASD: One; readonly LRFD: One };
+  readonly codeSpeed: { readonly ASD: One; readonly LRFD: One };
+}
+
 /** One check of one state, as owner and reviewer read it. Speeds in m/s, infinite where no limit. */
 export interface CheckSummary {
   readonly check: string;
@@ -15,7 +21,16 @@ export interface CheckSummary {
   readonly workingGust: number;
   readonly demand: Measured;
   readonly resistance: Measured;
+  /** The case of the ratio in the combination of the verdict. */
   readonly governs: CaseWords;
+  /** The case of each number; the working gust comes of the code speed ASD. */
+  readonly cases: ByColumn<string>;
+}
+
+/** The worst of all states for one check; its numbers may come from several of them. */
+export interface GoverningCheck extends CheckSummary {
+  readonly state: string;
+  readonly from: ByColumn<{ readonly id: string; readonly state: string }>;
 }
 
 /** One state of the house, held in one way. */
@@ -135,7 +150,7 @@ export interface Review {
   readonly criteria: readonly { readonly what: string; readonly value: string | Measured }[];
   readonly states: readonly StateSummary[];
   /** The worst of all states for every check, as fitted. */
-  readonly governing: readonly (CheckSummary & { readonly state: string })[];
+  readonly governing: readonly GoverningCheck[];
   readonly insideLine: Words;
   readonly inputs: readonly InputRow[];
   readonly takeOff: {

@@ -25,6 +25,7 @@ export const deadmanSlenderness = { timber: 9, log: 5 } as const;
 
 const soilFactor = (name: keyof typeof deadmanSoilFactors) =>
   taken(
+    "read from the table",
     "deadman-soil-factor",
     "k_g",
     `soil factor, ${name}`,

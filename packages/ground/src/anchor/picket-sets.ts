@@ -25,6 +25,7 @@ export const picketWetFactors = { "clay or gravel": 0.9, "river clay or sand": 0
 
 const setPower = (set: PicketHoldfast["set"]) =>
   taken(
+    "read from the table",
     "picket-set",
     "T_0",
     `holding power of a ${set} set in loam`,
@@ -34,6 +35,7 @@ const setPower = (set: PicketHoldfast["set"]) =>
   );
 
 const wetFactor = taken(
+  "read from its source",
   "picket-wet-factor",
   "k_w",
   "picket set in wet ground or sand",

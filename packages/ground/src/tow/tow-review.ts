@@ -58,6 +58,9 @@ export function reviewTow(job: TowJob): TowReview {
   refuseJob(job);
   const chapter = new Chapter("tow", "Pull");
   const { slope, tractor, holdingFriction } = job;
+  const frictions = [draggingFrictionLow, draggingFrictionHigh, startingFriction];
+  const ratios = tractor ? [pullRatioLow, pullRatioHigh] : [];
+  for (const one of [...frictions, ...ratios]) chapter.work(one, []);
   const available = tractor && pullOf(tractor, slope, chapter);
   const loads = job.loads.map((load) => pullsOf(load, job, available, chapter));
   const least = Math.min(draggingFrictionLow.value, holdingFriction);

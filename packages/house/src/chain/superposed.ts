@@ -187,4 +187,4 @@ export const found = (
   value: number,
   measure: "force" | "moment" | "ratio" | "pressure" | "force-per-length",
   by: string,
-) => taken(`found-${symbol}`, symbol, name, value, measure, derived(by));
+) => taken(by, `found-${symbol}`, symbol, name, value, measure, derived(by));

@@ -1,14 +1,28 @@
-import type { Quantity } from "@hoopstay/core";
+import {
+  type Dimension,
+  type Measure,
+  type Measured,
+  measured,
+  type TypedQuantity,
+} from "@hoopstay/core";
 
-/** One value of a file: its key, the text as typed and, for quantities, the SI value used. */
+/** One value of a file: its key, the text as typed and, for quantities, the value used. */
 export interface InputRow {
   readonly file: "house" | "site";
   readonly key: string;
   readonly typed: string;
-  readonly used: number | string;
+  readonly used: Measured | string;
 }
 
-const isQuantity = (value: object): value is Quantity => "text" in value && "value" in value;
+const isQuantity = (value: object): value is TypedQuantity =>
+  "dimension" in value && "text" in value;
+
+/** What a value is shown as: a share stands as a plain number. */
+const measureOf = (dimension: Dimension): Measure =>
+  dimension === "fraction" ? "ratio" : dimension;
+
+/** A house is measured to four figures. */
+const figuresOf = { house: 4, site: 3 } as const;
 
 /** What a file tells of other houses than the one computed. */
 const ofOthers = ["variants", "prices", "search"];
@@ -19,7 +33,10 @@ export function inputRows(file: InputRow["file"], value: unknown, key = ""): Inp
   if (typeof value !== "object" || value === null) {
     return [{ file, key, typed: String(value), used: String(value) }];
   }
-  if (isQuantity(value)) return [{ file, key, typed: value.text, used: value.value }];
+  if (isQuantity(value)) {
+    const used = measured(value.value, measureOf(value.dimension), figuresOf[file]);
+    return [{ file, key, typed: value.text, used }];
+  }
   return Object.entries(value).flatMap(([name, part]) =>
     inputRows(file, part, key ? `${key}.${name}` : name),
   );

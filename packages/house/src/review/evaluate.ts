@@ -18,6 +18,7 @@ import {
   windSurfaces,
   writeCases,
 } from "@hoopstay/load";
+import { bareAreaOf } from "../model/bar-face.ts";
 import { frameBars } from "../model/frame-parts.ts";
 import type { House } from "../model/house-model.ts";
 import type { Belongs } from "../model/part.ts";
@@ -171,14 +172,9 @@ function loadSet(
 
 function frameTubes(house: House): FrameTubes {
   let [area, x, y, z] = [0, 0, 0, 0];
-  for (const { tube, count, length, x: px, y: py, z: pz } of frameBars(house.parts)) {
-    const across =
-      tube.kind === "round"
-        ? tube.outside
-        : tube.kind === "rectangular"
-          ? Math.max(tube.depth, tube.width)
-          : 0;
-    const each = count * length * across;
+  for (const bar of frameBars(house.parts)) {
+    const { x: px, y: py, z: pz } = bar;
+    const each = bareAreaOf(bar);
     area += each;
     x += each * px;
     y += each * py;

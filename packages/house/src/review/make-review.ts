@@ -2,6 +2,7 @@ import {
   type Chapter,
   type CheckSummary,
   type Citation,
+  type GoverningCheck,
   type HoldReview,
   type Measured,
   measured,
@@ -33,7 +34,6 @@ import { cautions, notChecked, notCheckedAfter } from "./cautions.ts";
 import { drawingsOf } from "./drawings.ts";
 import type { EvaluatedState, Evaluation } from "./evaluate.ts";
 import type { Hold, HoldId } from "./hold.ts";
-import { measureOfKey } from "./measure-of-key.ts";
 import {
   caseWords,
   setLetters,
@@ -145,11 +145,18 @@ function togetherRow(
   evaluation: Evaluation,
   hold: HoldId,
   letters: ReturnType<typeof setLetters>,
-): CheckSummary & { state: string } {
+): GoverningCheck {
   const worst = lowestJoint(evaluation, evaluation.states, hold, "ASD");
   const state = evaluation.states.find(({ set }) => set === worst.set);
   const summary = togetherSummary(evaluation, worst, letters.get(worst.set) ?? "");
-  return { ...summary, state: state?.state.words ?? "" };
+  const words = state?.state.words ?? "";
+  const of = (id: string) => ({ id, state: words });
+  const { ratio, codeSpeed } = summary.cases;
+  const from = {
+    ratio: { ASD: of(ratio.ASD), LRFD: of(ratio.LRFD) },
+    codeSpeed: { ASD: of(codeSpeed.ASD), LRFD: of(codeSpeed.LRFD) },
+  };
+  return { ...summary, state: words, from };
 }
 
 /** The worst of all states for one check: by ratio, with the lowest limits of any state. */
@@ -157,7 +164,7 @@ function governingRow(
   check: string,
   stateId: string,
   heldStates: readonly StateSummary[],
-): CheckSummary & { state: string } {
+): GoverningCheck {
   const all = heldStates.map((one) => ({
     one,
     summary: one.checks.find((found) => found.check === check) as CheckSummary,
@@ -165,18 +172,31 @@ function governingRow(
   const worst = all.find(({ one }) => one.id === stateId) as (typeof all)[number];
   const lowest = (speed: (summary: CheckSummary) => number): number =>
     Math.min(...all.map(({ summary }) => speed(summary)));
+  const greatest = (ratio: (summary: CheckSummary) => number): number =>
+    Math.max(...all.map(({ summary }) => ratio(summary)));
+  const ratio = { ASD: greatest((one) => one.ratio.ASD), LRFD: greatest((one) => one.ratio.LRFD) };
+  const codeSpeed = {
+    ASD: lowest((one) => one.codeSpeed.ASD),
+    LRFD: lowest((one) => one.codeSpeed.LRFD),
+  };
+  const found = { ratio, codeSpeed };
+  // The state already named stands where it has the number itself; the first that has it otherwise.
+  const behind = (column: "ratio" | "codeSpeed", combination: "ASD" | "LRFD") => {
+    const has = ({ summary }: (typeof all)[number]): boolean =>
+      summary[column][combination] === found[column][combination];
+    const { one, summary } = has(worst) ? worst : (all.find(has) ?? worst);
+    return { id: summary.cases[column][combination], state: one.words };
+  };
   return {
     ...worst.summary,
     state: worst.one.words,
-    ratio: {
-      ASD: Math.max(...all.map(({ summary }) => summary.ratio.ASD)),
-      LRFD: Math.max(...all.map(({ summary }) => summary.ratio.LRFD)),
-    },
-    codeSpeed: {
-      ASD: lowest(({ codeSpeed }) => codeSpeed.ASD),
-      LRFD: lowest(({ codeSpeed }) => codeSpeed.LRFD),
-    },
+    ratio,
+    codeSpeed,
     workingGust: lowest(({ workingGust }) => workingGust),
+    from: {
+      ratio: { ASD: behind("ratio", "ASD"), LRFD: behind("ratio", "LRFD") },
+      codeSpeed: { ASD: behind("codeSpeed", "ASD"), LRFD: behind("codeSpeed", "LRFD") },
+    },
   };
 }
 
@@ -236,7 +256,7 @@ function inputsOf({ house, site }: Evaluation, rows: readonly InputRow[]): Revie
       file,
       key,
       typed: text,
-      used: typeof used === "string" ? used : measureOfKey(file, key, used),
+      used,
       assumed: false,
       why: "",
     }),

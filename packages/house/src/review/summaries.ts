@@ -70,7 +70,10 @@ export function togetherSummary(
       : jointOf(evaluation, asd.set, asd.hold, "LRFD");
   const chosen = site.combination === "ASD" ? asd : lrfd;
   const speed = ({ factor }: JointResult): number => speedOf(evaluation, factor * pressure);
-  const { windCase, row, table, weight } = chosen;
+  const { windCase, weight } = chosen;
+  const idOf = ({ row, table }: JointResult): string =>
+    `${caseId(letter, row)}${table === asd.set.table ? "" : "T"}`;
+  const ids = { ASD: idOf(asd), LRFD: idOf(lrfd) };
   return {
     check: "together",
     words: checkWords.together.verb,
@@ -80,7 +83,7 @@ export function togetherSummary(
     demand: measured(1, "ratio"),
     resistance: measured(chosen.factor, "ratio"),
     governs: {
-      id: `${caseId(letter, row)}${table === asd.set.table ? "" : "T"}`,
+      id: idOf(chosen),
       loadCase: windCase.number,
       direction: directionOf(windCase),
       reading: readingOf(windCase),
@@ -88,6 +91,7 @@ export function togetherSummary(
       inside: insideOf(windCase),
       weight,
     },
+    cases: { ratio: ids, codeSpeed: ids },
   };
 }
 
@@ -138,6 +142,7 @@ function singleSummaries(
     const forLrfd = lrfd[index] as Governing;
     const { byRatio } = chosen[index] as Governing;
     const code = speedOf(evaluation, forAsd.byLimit.limit);
+    const idOf = ({ caseIndex }: CheckOutcome): string => caseId(letter, caseIndex);
     return {
       check: forAsd.check,
       words: checkWords[forAsd.check].verb,
@@ -147,6 +152,10 @@ function singleSummaries(
       demand: effect(byRatio, byRatio.demand),
       resistance: effect(byRatio, byRatio.resistance),
       governs: caseWords(letter, set, byRatio),
+      cases: {
+        ratio: { ASD: idOf(forAsd.byRatio), LRFD: idOf(forLrfd.byRatio) },
+        codeSpeed: { ASD: idOf(forAsd.byLimit), LRFD: idOf(forLrfd.byLimit) },
+      },
     };
   });
 }

@@ -1,4 +1,4 @@
-import type { Governing } from "@hoopstay/stability";
+import type { CheckOutcome, Governing } from "@hoopstay/stability";
 import type { EvaluatedState, Evaluation } from "./evaluate.ts";
 import { governingOf } from "./summaries.ts";
 
@@ -20,5 +20,28 @@ export function worstPlaces(evaluation: Evaluation): GoverningPlace[] {
     lists
       .map((list) => list[index] as GoverningPlace)
       .reduce((a, b) => (b.governing.byRatio.ratio > a.governing.byRatio.ratio ? b : a)),
+  );
+}
+
+/** The state and the case in which one check gives way at the lowest wind. */
+export interface LimitPlace {
+  readonly state: EvaluatedState;
+  readonly outcome: CheckOutcome;
+}
+
+/** The lowest limit of all states for every check; it need not be where the ratio is greatest. */
+export function lowestPlaces(evaluation: Evaluation): LimitPlace[] {
+  const hold = evaluation.holds.at(-1)?.id ?? "bare";
+  const { combination } = evaluation.site;
+  return worstPlaces(evaluation).map((worst, index) =>
+    evaluation.states
+      .map((state) => ({
+        state,
+        outcome: (governingOf(state.set, hold, combination)[index] as Governing).byLimit,
+      }))
+      .reduce((a, b) => (b.outcome.limit < a.outcome.limit ? b : a), {
+        state: worst.state,
+        outcome: worst.governing.byLimit,
+      }),
   );
 }

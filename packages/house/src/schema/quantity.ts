@@ -1,4 +1,10 @@
-import { type Dimension, type Quantity, readQuantity, spellingsOf } from "@hoopstay/core";
+import {
+  type Dimension,
+  type Quantity,
+  readQuantity,
+  spellingsOf,
+  type TypedQuantity,
+} from "@hoopstay/core";
 import * as z from "zod/mini";
 import { described } from "./described.ts";
 
@@ -73,12 +79,15 @@ export const quantityKinds = new WeakMap<object, QuantityKind>();
 /** A number with a unit, as text; the text as typed is kept beside the SI value. */
 export function quantity(dimension: Dimension, about: string, sign: Sign = "positive") {
   const example = examples[dimension];
-  const asQuantity = z.transform((given: string, context): Quantity => {
+  const asQuantity = z.transform((given: string, context): TypedQuantity => {
     const read = readQuantity(given, dimension);
     const complaint = read.ok
       ? (signComplaint(read, sign, example) ?? boundComplaint(read, dimension, example))
       : read;
-    if (!complaint) return { value: (read as Quantity).value, text: (read as Quantity).text };
+    if (!complaint) {
+      const { value, text } = read as Quantity;
+      return { value, text, dimension };
+    }
     const { code, given: text, expected, mend } = complaint;
     context.issues.push({
       code: "custom",

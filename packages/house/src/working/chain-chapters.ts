@@ -16,7 +16,15 @@ function workSpeed(
 ): number | null {
   if (!Number.isFinite(limit)) return null;
   const name = "K_d q_h at which the link first fails";
-  const found = taken("link-limit", "q_c", name, limit, "pressure", byScan);
+  const found = taken(
+    "found by search, to 1e-9",
+    "link-limit",
+    "q_c",
+    name,
+    limit,
+    "pressure",
+    byScan,
+  );
   const q = chapter.work(found, [], { note: method });
   return chapter.work(codeSpeed, [q, factors.perSpeedSquared], { note: method });
 }

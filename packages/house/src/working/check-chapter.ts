@@ -1,4 +1,4 @@
-import { Chapter, derived, formula, taken } from "@hoopstay/core";
+import { Chapter, derived, taken } from "@hoopstay/core";
 import {
   caseComponent,
   caseStride,
@@ -12,23 +12,21 @@ import {
 import {
   type CheckOutcome,
   type Combination,
-  contactForce,
   demandOf,
   type HoldingTerms,
   linearLimit,
   lineTerms,
   overturning,
   resistanceOf,
-  slidingDemand,
   slidingLimit,
-  slidingResistance,
   slopeAgainst,
   utilization,
-  worstSlideAt,
 } from "@hoopstay/stability";
 import type { Evaluation, LoadSet } from "../review/evaluate.ts";
 import type { Hold } from "../review/hold.ts";
+import { anchorSteps, factoredWeight, weightAbout } from "./holding-steps.ts";
 import type { ParentWork } from "./parent-chapter.ts";
+import { slideTrial } from "./slide-trial.ts";
 
 /** What a check chapter is about: the governing outcome and where it stands. */
 export interface CheckSubject {
@@ -76,6 +74,11 @@ function components(evaluation: Evaluation, subject: CheckSubject, chapter: Chap
   const lifting = acrossLifts ? a : l;
   const inside = windCase.inside;
   const { fy: insideY, mx: insideX } = set.surfaces.inside;
+  if (windCase.number === 3) {
+    chapter.work(diagonalShare, [], {
+      note: "on horizontal forces only: uplift is kept whole in case 3, a judgement on the safe side",
+    });
+  }
   const work = (symbol: string, inputs: readonly [number, number, number, number, number]) =>
     chapter.work(symbol.startsWith("M") ? momentComponent : caseComponent, inputs, { symbol });
   const lift = chapter.work(insideUplift, [
@@ -138,25 +141,10 @@ export function checkChapter(evaluation: Evaluation, subject: CheckSubject): Cha
   return chapter;
 }
 
-const factoredWeight = formula({
-  id: "factored-weight",
-  symbol: "D_n",
-  name: "factored weight normal to the ground",
-  measure: "force",
-  arguments: [
-    ["gamma_D", "weight factor of the combination", "ratio"],
-    ["D", "weight", "force"],
-    ["c_s", "cosine of the ground slope", "ratio"],
-  ],
-  expression: "gamma_D * D * c_s",
-  citation: derived("component normal to the ground"),
-  evaluate: (factor, weight, cosine) => factor * weight * cosine,
-});
-
 function weightSteps(chapter: Chapter, terms: HoldingTerms): void {
   const { weight, slope } = terms.holding;
   const cosine = Math.cos(slope?.angle ?? 0);
-  const note = `${weight.name} weight; ${terms.combination.id}: ${terms.combination.words}`;
+  const note = `${weight.name} weight of the take-off, with fixed ballast, without what is missing in this state; ${terms.combination.id}: ${terms.combination.words}`;
   chapter.work(factoredWeight, [terms.combination.dead, weight.W, cosine], { note });
 }
 
@@ -185,14 +173,15 @@ function leverSteps(
       symbol: "M",
     });
     about = lineTerms(terms, outcome.line);
-    const list = [
-      ["R_D", "factored weight times its arm", about.weightMoment],
-      ["R_T", "anchors times their arms", about.anchorMoment],
-    ] as const;
-    for (const [symbol, name, value] of list) {
-      chapter.work(taken("arm", symbol, name, value, "moment", derived("force times arm")), []);
-    }
+    weightAbout(chapter, terms, outcome.line);
   }
+  anchorSteps(
+    chapter,
+    terms,
+    outcome.line,
+    lift ? terms.anchorDown : about.anchorMoment,
+    evaluation.house.anchors.map(({ name }) => name),
+  );
   const demand = chapter.work({ ...demandOf, measure }, [
     combination.wind,
     wind,
@@ -231,39 +220,23 @@ function slideSteps(
     turnRight: (found.my + (held.lines[0]?.line.distance ?? 0) * found.fz) / q,
     turnLeft: (-found.my + (held.lines[1]?.line.distance ?? 0) * found.fz) / q,
   };
-  const [sx, sy] = slopeAgainst(terms, unit.fx, unit.fy);
-  const demand = chapter.work(slidingDemand, [combination.wind, found.fxNoArch, found.fy, sx, sy], {
+  slideTrial(chapter, sliding, unit, q, {
     note: outcome.withoutArch
       ? "walls and ends only: roof suction may not relieve drag"
       : "all surfaces",
   });
-  const contact = chapter.work(contactForce, [terms.deadNormal, combination.wind, found.fz]);
-  const { tether } = worstSlideAt(sliding, unit, q);
-  const pull = taken(
-    "tether",
-    "T_h",
-    "tethers along the slide",
-    tether,
-    "force",
-    derived("projection"),
-  );
-  chapter.work(pull, []);
+  const [sx, sy] = slopeAgainst(terms, unit.fx, unit.fy);
   const { friction } = terms.holding;
-  const resistance = chapter.work(slidingResistance, [friction, contact, tether]);
-  if (resistance > 0) chapter.work(utilization, [demand, resistance]);
   const h = Math.hypot(unit.fx, unit.fy);
   if (terms.sideways || sx * unit.fy !== sy * unit.fx || h + friction * unit.fz <= 0) {
     if (!Number.isFinite(outcome.limit)) return;
-    const name = "K_d q_h at which it begins to slide, found by search";
-    const searched = taken(
-      "searched",
-      "q_c",
-      name,
-      outcome.limit,
-      "pressure",
-      derived("first failure"),
-    );
-    speedSteps(evaluation, chapter, combination, chapter.work(searched, []));
+    const name = "K_d q_h at which it begins to slide";
+    const bySearch = "found by search; the trial below shows demand and resistance at it";
+    const first = derived("first pressure at which demand exceeds resistance");
+    const searched = taken(bySearch, "searched", "q_c", name, outcome.limit, "pressure", first);
+    const limit = chapter.work(searched, []);
+    if (limit > 0) slideTrial(chapter, sliding, unit, limit, { mark: ",c", note: "trial at q_c" });
+    speedSteps(evaluation, chapter, combination, limit);
     return;
   }
   const slope = Math.hypot(sx, sy);

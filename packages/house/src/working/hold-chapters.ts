@@ -1,13 +1,16 @@
-import { Chapter } from "@hoopstay/core";
+import { Chapter, derived, taken } from "@hoopstay/core";
 import { proofLoad } from "@hoopstay/ground";
+import { properties } from "@hoopstay/section";
 import { balanceSums } from "@hoopstay/stability";
 import { towSummary } from "../hold-down/tow.ts";
 import { countedOnRails } from "../layout/layout-review.ts";
 import { anchorPulls } from "../rail-pull/anchor-pulls.ts";
 import { railLoadsOf } from "../rail-pull/rail-loads.ts";
-import { sidePull, tetherTension } from "../rail-pull/tether.ts";
+import { groundModulus, modulusOf, railBendingStiffness } from "../rail-pull/rail-stiffness.ts";
+import { sidePull, tetherTension, uprightStiffness } from "../rail-pull/tether.ts";
 import { basisWords, type Rating, rateKind } from "../rating/rating.ts";
 import type { Evaluation } from "../review/evaluate.ts";
+import { caseId, setLetters } from "../review/summaries.ts";
 import { directionCode } from "../review/words.ts";
 import { certificateAt, lowestJoint } from "../together/joint.ts";
 
@@ -46,8 +49,27 @@ function pullChapter(evaluation: Evaluation): Chapter[] {
   const found = anchorPulls(railLoadsOf(evaluation), anchors);
   if (found.outcome !== "held") return [];
   const chapter = new Chapter("A", "Worst pull of each anchor, by the stiffness of its rail");
-  for (const { anchor, upright } of found.anchors) {
+  const { tube } = evaluation.house.rail;
+  const modulus = modulusOf("convention" in tube ? tube.convention : "other");
+  const second = properties(tube).secondMomentX;
+  chapter.work(modulus, []);
+  chapter.work(railBendingStiffness, [modulus.value, second], { note: "one rail, nominal wall" });
+  chapter.work(groundModulus, [], { note: "under the rail's width; it pushes and never pulls" });
+  for (const { anchor, upright, governs, stiffnessTimes: times } of found.anchors) {
     const sine = -anchor.toward[2];
+    chapter.work(uprightStiffness, [anchor.stiffness, sine], {
+      note: `${anchor.name}; worst at ${times} times this stiffness`,
+    });
+    if (governs) {
+      const { state, caseIndex, weight } = governs;
+      const letter = setLetters(evaluation).get(state.set) ?? "";
+      const name = `upright pull of ${anchor.name}: ${state.state.words}, case ${caseId(letter, caseIndex)}, ${weight} weight`;
+      const place = derived("rail as a beam on the ground and its anchors, worst of all loads");
+      chapter.work(
+        taken("found by a solver", "upright-pull", "T_v", name, upright, "force", place),
+        [],
+      );
+    }
     const note = `${anchor.name}; upright pull from the rail on its anchors and the ground`;
     const tension = chapter.work(tetherTension, [upright, sine], { note });
     chapter.work(sidePull, [tension, sine], { note: anchor.name });

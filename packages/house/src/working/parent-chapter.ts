@@ -1,6 +1,7 @@
 import { Chapter, derived, sumOf, taken } from "@hoopstay/core";
 import {
   alongRidgeCitation,
+  alongZoneLength,
   archedRows,
   attachedBoxDrag,
   bareTubeDrag,
@@ -28,6 +29,8 @@ import {
   zoneUplift,
   zoneUpliftMoment,
 } from "@hoopstay/load";
+import { bareArea, faceOf } from "../model/bar-face.ts";
+import { frameBars } from "../model/frame-parts.ts";
 import type { Evaluation } from "../review/evaluate.ts";
 
 /** What a wind along one axis adds up to, N and N m, downwind and tipping downwind positive. */
@@ -148,7 +151,16 @@ function coefficient(
   if (arched && zone.name === "centre half") return chapter.work(centreHalf, [shell.riseRatio], as);
   if (arched && zone.name === "leeward quarter") return chapter.work(leewardQuarter, [], as);
   const citation = set.id.startsWith("along") ? alongRidgeCitation : freeRoofCitation;
-  const read = taken("read", "C_N", zone.name, zone.shapeCoefficient, "ratio", citation);
+  const symbol = set.id.startsWith("along") ? "C_p" : "C_N";
+  const read = taken(
+    "read from the table of the figure",
+    "read",
+    symbol,
+    zone.name,
+    zone.shapeCoefficient,
+    "ratio",
+    citation,
+  );
   return chapter.work(read, [], as);
 }
 
@@ -163,7 +175,8 @@ function zones(
     const mark = String(index + 1);
     const cp = coefficient(evaluation, chapter, set, zone, mark);
     const p = pressureOn(evaluation, chapter, cp, mark);
-    const length = zone.to - zone.from;
+    const length =
+      axis === "along" ? stretchOf(evaluation, chapter, zone, mark) : zone.to - zone.from;
     const { a, b } = zone;
     if (axis === "across") {
       const drag = chapter.work(zoneDrag, [p, length, a.z, b.z], { symbol: `H_${mark}` });
@@ -181,6 +194,18 @@ function zones(
         : chapter.work(leverMoment, [uplift, -(zone.from + zone.to) / 2], { symbol: `M_V${mark}` });
     sums.add("upliftMoment", `M_V${mark}`, lever);
   });
+}
+
+/** Length of a zone along the ridge, laid out from the windward end. */
+function stretchOf(
+  { shell }: Evaluation,
+  chapter: Chapter,
+  { from, to }: Zone,
+  mark: string,
+): number {
+  const { crown, L } = shell;
+  const [near, far] = [(from + L / 2) / crown, (to + L / 2) / crown];
+  return chapter.work(alongZoneLength, [near, far, crown, L], { symbol: `l_${mark}` });
 }
 
 function pressureOn(evaluation: Evaluation, chapter: Chapter, cp: number, mark: string): number {
@@ -204,7 +229,9 @@ function endWalls(
   const { chapter } = sums;
   if (axis === "along" && !ends.front && !ends.back) {
     const { height } = throughDrag(shell);
-    const area = shell.hoopDiameter * shell.hoopLine * shell.hoopCount;
+    const hoops = [shell.hoopCount, shell.hoopLine, shell.hoopDiameter] as const;
+    const area = chapter.work(bareArea, hoops, { symbol: "A_frame", note: "hoops" });
+    chapter.work(bareTubeDrag, []);
     const drag = chapter.work(dragForce, [pressure, bareTubeDrag.value, area], {
       symbol: "H_frame",
       note: "every hoop, wind through the house",
@@ -248,16 +275,26 @@ function boxes(evaluation: Evaluation, sums: Sums, axis: Axis, covered: boolean)
 }
 
 function bareTubes(evaluation: Evaluation, sums: Sums, axis: Axis, ends: EndsPresent): void {
-  const { body, shell, pressure } = evaluation;
+  const { house, shell, pressure } = evaluation;
   const { chapter } = sums;
-  const tubes = chapter.work(dragForce, [pressure, bareTubeDrag.value, body.frame.area], {
-    symbol: "H_tubes",
-    note: "every tube of the frame, diameter times length",
+  chapter.work(bareTubeDrag, [], {
+    note: "on the whole face of every tube: no solidity ratio, no gust factor, no shielding, no uplift",
   });
-  sums.push("tubes", tubes, body.frame.z);
+  frameBars(house.parts).forEach(({ what, count, length, tube, z }, index) => {
+    const mark = `t${index + 1}`;
+    const area = chapter.work(bareArea, [count, length, faceOf(tube)], {
+      symbol: `A_${mark}`,
+      note: what,
+    });
+    const drag = chapter.work(dragForce, [pressure, bareTubeDrag.value, area], {
+      symbol: `H_${mark}`,
+    });
+    sums.push(mark, drag, z);
+  });
   if (axis === "across") return;
   for (const end of ["front", "back"] as const) {
     if (!ends[end]) continue;
+    chapter.work(freeWallDrag, [], { symbol: `C_${end}` });
     const wall = chapter.work(dragForce, [pressure, freeWallDrag.value, shell.endArea], {
       symbol: `H_${end}`,
       note: "end wall left standing",

@@ -13,17 +13,24 @@ import {
 } from "@hoopstay/load";
 import { bearingInset } from "@hoopstay/stability";
 import type { EvaluatedState, Evaluation } from "../review/evaluate.ts";
+import { grossAreas } from "../state/states.ts";
 import {
   basePressure,
+  flatEndArea,
   flooredHeight,
+  hoopArc,
   meanRoofHeight,
   openingShare,
+  restArea,
   restShare,
   riseRatioOf,
+  roofArea,
   shellLength,
   shellRise,
   shellSpan,
+  sideWallArea,
   springingHeight,
+  springingShare,
 } from "./shell-formulas.ts";
 
 /** Sizes of the shell that the wind sees. */
@@ -33,18 +40,19 @@ export function shellChapter({ house, shell }: Evaluation): Chapter {
   const chapter = new Chapter("G", "Shape the wind sees");
   const b = chapter.work(shellSpan, [lines.span, d]);
   const f = chapter.work(shellRise, [lines.rise, d]);
-  chapter.work(shellLength, [lines.length, d]);
+  const L = chapter.work(shellLength, [lines.length, d]);
   const zs = chapter.work(springingHeight, [lines.springing - leg, leg]);
   chapter.work(riseRatioOf, [f, b]);
   chapter.work(meanRoofHeight, [zs, f]);
-  chapter.work(
-    taken("end-area", "A_e", "flat area of an end, ground to arch", shell.endArea, "area", {
-      source: "statics",
-      place: "area under the two arcs, by Green's theorem",
-      grade: "derived",
-    }),
-    [],
-  );
+  chapter.work(springingShare, [zs, f]);
+  const { radius, springAngle, crownAngle, c } = shell.arc;
+  const end = chapter.work(flatEndArea, [radius, springAngle, crownAngle, c, b, zs]);
+  if (Math.abs(end - shell.endArea) > 1e-9 * shell.endArea) {
+    throw new Error("the working of the end area disagrees with the shell");
+  }
+  const arc = chapter.work(hoopArc, [radius, springAngle, crownAngle]);
+  chapter.work(sideWallArea, [L, zs, arc]);
+  chapter.work(roofArea, [L, arc]);
   return chapter;
 }
 
@@ -79,20 +87,29 @@ export function pressureChapter({ site, shell, factors }: Evaluation): Chapter {
 }
 
 /** Which openings decide the enclosure class of a state. */
-export function enclosureChapter({ state, enclosure }: EvaluatedState): Chapter | null {
+export function enclosureChapter(
+  { shell }: Evaluation,
+  { state, enclosure }: EvaluatedState,
+): Chapter | null {
   if (!enclosure) return null;
   const chapter = new Chapter(`O-${state.id}`, `Openings: ${state.words}: ${enclosure.kind}`);
+  const gross = grossAreas(shell);
   for (const wall of enclosure.walls) {
     const symbolOf = (symbol: string) => ({ symbol: `${symbol},${wall.wall}` });
     if (wall.otherOpenings > 0) {
       chapter.work(openingShare, [wall.opening, wall.otherOpenings], symbolOf("k_o"));
     }
+    const inputs = [gross.left, gross.front, gross.roof, gross[wall.wall]] as const;
+    chapter.work(restArea, inputs, symbolOf("A_gi"));
     chapter.work(restShare, [wall.otherOpenings, wall.otherGross], symbolOf("k_i"));
   }
   for (const inside of enclosure.insideCoefficients) {
     const citation = cite("bnbc-2020", "figure 6.2.5 (ASCE 7-16 table 26.13-1)", "read");
     const name = `inside coefficient, ${enclosure.kind}`;
-    chapter.work(taken("inside", "GC_pi", name, inside, "ratio", citation), []);
+    chapter.work(
+      taken("read from the table", "inside", "GC_pi", name, inside, "ratio", citation),
+      [],
+    );
   }
   return chapter;
 }

@@ -1,4 +1,5 @@
-import { derived, formula } from "@hoopstay/core";
+import { cite, derived, formula, judged } from "@hoopstay/core";
+import { rowChoiceCitation } from "@hoopstay/load";
 
 const seen = derived("the wind sees the outside of the hoop tubes");
 
@@ -60,14 +61,114 @@ export const meanRoofHeight = formula({
     ["f", "rise of the shell", "length"],
   ],
   expression: "z_s + f / 2",
-  citation: derived("average of eave and crown"),
+  citation: cite("asce-7-16", "26.2, mean roof height; the springing taken as the eave", "memory"),
   evaluate: (springing, rise) => springing + rise / 2,
+});
+
+export const springingShare = formula({
+  id: "springing-share",
+  symbol: "k_z",
+  name: "height of the springing over rise: up to 0.1 the row springing from the ground runs alone, up to 0.5 both rows",
+  measure: "ratio",
+  arguments: [
+    ["z_s", "height of the springing", "length"],
+    ["f", "rise of the shell", "length"],
+  ],
+  expression: "z_s / f",
+  citation: rowChoiceCitation,
+  evaluate: (springing, rise) => springing / rise,
+});
+
+export const flatEndArea = formula({
+  id: "flat-end-area",
+  symbol: "A_e",
+  name: "flat area of an end: under the two arcs, and the strip below them",
+  measure: "area",
+  arguments: [
+    ["R", "radius of the arcs", "length"],
+    ["t_0", "angle of the springing, seen from the arc's centre", "angle"],
+    ["t_1", "angle of the crown, seen from the arc's centre", "angle"],
+    ["c", "offset of the arc's centre beyond the middle", "length"],
+    ["b", "span of the shell", "length"],
+    ["z_s", "height of the springing", "length"],
+  ],
+  expression:
+    "R^2 * (t_1 - t_0 + sin(t_1) * cos(t_1) - sin(t_0) * cos(t_0)) - 2 * c * R * (sin(t_1) - sin(t_0)) + b * z_s",
+  citation: derived("area under the arcs by Green's theorem"),
+  evaluate: (R, t0, t1, c, b, springing) =>
+    R * R * (t1 - t0 + Math.sin(t1) * Math.cos(t1) - Math.sin(t0) * Math.cos(t0)) -
+    2 * c * R * (Math.sin(t1) - Math.sin(t0)) +
+    b * springing,
+});
+
+export const hoopArc = formula({
+  id: "hoop-arc",
+  symbol: "s_a",
+  name: "length of the arc of the shell, springing to springing",
+  measure: "length",
+  arguments: [
+    ["R", "radius of the arcs", "length"],
+    ["t_0", "angle of the springing, seen from the arc's centre", "angle"],
+    ["t_1", "angle of the crown, seen from the arc's centre", "angle"],
+  ],
+  expression: "2 * R * (t_1 - t_0)",
+  citation: derived("two mirrored arcs"),
+  evaluate: (R, t0, t1) => 2 * R * (t1 - t0),
+});
+
+const quarterAsWall = judged(
+  "an arch has no wall of its own: its outer quarters count as side walls in the enclosure class",
+);
+
+export const sideWallArea = formula({
+  id: "side-wall-area",
+  symbol: "A_side",
+  name: "gross area of a side wall: the strip and the outer quarter of the arc",
+  measure: "area",
+  arguments: [
+    ["L", "length of the shell", "length"],
+    ["z_s", "height of the springing", "length"],
+    ["s_a", "length of the arc", "length"],
+  ],
+  expression: "L * (z_s + s_a / 4)",
+  citation: quarterAsWall,
+  evaluate: (length, springing, arc) => length * (springing + arc / 4),
+});
+
+export const roofArea = formula({
+  id: "roof-gross-area",
+  symbol: "A_roof",
+  name: "gross area of the roof: the middle half of the arc",
+  measure: "area",
+  arguments: [
+    ["L", "length of the shell", "length"],
+    ["s_a", "length of the arc", "length"],
+  ],
+  expression: "L * s_a / 2",
+  citation: quarterAsWall,
+  evaluate: (length, arc) => (length * arc) / 2,
+});
+
+export const restArea = formula({
+  id: "rest-gross-area",
+  symbol: "A_gi",
+  name: "gross area of the envelope without this wall",
+  measure: "area",
+  arguments: [
+    ["A_side", "gross area of a side wall", "area"],
+    ["A_e", "gross area of an end wall", "area"],
+    ["A_roof", "gross area of the roof", "area"],
+    ["A_g", "gross area of this wall", "area"],
+  ],
+  expression: "2 * A_side + 2 * A_e + A_roof - A_g",
+  citation: cite("asce-7-16", "26.2, partially enclosed: A_gi", "read"),
+  evaluate: (side, end, roof, own) => 2 * side + 2 * end + roof - own,
 });
 
 export const basePressure = formula({
   id: "base-pressure",
   symbol: "q",
-  name: "K_d q_h: what every bracket of coefficients is multiplied with",
+  name: "K_d q_h: velocity pressure with K_d in it once (in q_h by 7-16, beside it by 7-22), for every bracket of coefficients",
   measure: "pressure",
   arguments: [
     ["q_1", "K_d q_h at 1 m/s", "pressure"],
@@ -99,7 +200,7 @@ export const openingShare = formula({
     ["A_oi", "openings of the rest", "area"],
   ],
   expression: "A_o / A_oi",
-  citation: derived("partially enclosed needs more than 1.10"),
+  citation: cite("asce-7-16", "26.2, partially enclosed: more than 1.10", "read"),
   evaluate: (opening, others) => opening / others,
 });
 
@@ -113,6 +214,6 @@ export const restShare = formula({
     ["A_gi", "gross area of the rest", "area"],
   ],
   expression: "A_oi / A_gi",
-  citation: derived("partially enclosed needs 0.20 at most"),
+  citation: cite("asce-7-16", "26.2, partially enclosed: 0.20 at most", "read"),
   evaluate: (openings, gross) => openings / gross,
 });

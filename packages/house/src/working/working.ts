@@ -4,10 +4,12 @@ import { type CheckOutcome, checksOfCase, combinations } from "@hoopstay/stabili
 import type { EvaluatedState, Evaluation, LoadSet } from "../review/evaluate.ts";
 import { caseId, setLetters } from "../review/summaries.ts";
 import { checkWords, directionCode } from "../review/words.ts";
-import type { GoverningPlace } from "../review/worst-places.ts";
+import { type GoverningPlace, lowestPlaces } from "../review/worst-places.ts";
 import { checkChapter } from "./check-chapter.ts";
+import { leastChapter } from "./least-chapter.ts";
 import { type ParentWork, parentChapter } from "./parent-chapter.ts";
 import { enclosureChapter, holdChapter, pressureChapter, shellChapter } from "./shared-chapters.ts";
+import { weightChapter } from "./weight-chapter.ts";
 
 /** Parent loads already worked, so that each stands in the working once. */
 class Parents {
@@ -46,6 +48,7 @@ function outcomeChapter(
   { state, set }: EvaluatedState,
   outcome: CheckOutcome,
   id: string,
+  lead = "",
 ): Chapter {
   const { evaluation } = parents;
   const windCase = set.table.cases[outcome.caseIndex] as WindCase;
@@ -55,7 +58,7 @@ function outcomeChapter(
   const verb = checkWords[outcome.check].verb;
   return checkChapter(evaluation, {
     id,
-    title: `Does it ${verb}? ${state.words}, load case ${windCase.number}, wind toward ${directionCode(windCase)}`,
+    title: `${lead}Does it ${verb}? ${state.words}, load case ${windCase.number}, wind toward ${directionCode(windCase)}`,
     outcome,
     set,
     hold,
@@ -65,20 +68,36 @@ function outcomeChapter(
   });
 }
 
-/** Shared quantities once, then the governing case of every check in full. */
+/**
+ * Shared quantities once, then in full the case of the greatest ratio of every check, and that of
+ * its lowest wind where it is another one.
+ */
 export function workingOf(evaluation: Evaluation, places: readonly GoverningPlace[]): Chapter[] {
   const parents = new Parents(evaluation);
   const states = [...new Set(places.map(({ state }) => state))];
   const checks = places.map(({ state, governing }, index) =>
     outcomeChapter(parents, state, governing.byRatio, `C${index + 1}`),
   );
+  const limits = lowestPlaces(evaluation).flatMap(({ state, outcome }, index) => {
+    const { state: worked, governing } = places[index] as GoverningPlace;
+    const { byRatio } = governing;
+    const same = worked.set === state.set && byRatio.caseIndex === outcome.caseIndex;
+    const alike =
+      same && byRatio.weight === outcome.weight && byRatio.withoutArch === outcome.withoutArch;
+    if (alike || !Number.isFinite(outcome.limit)) return [];
+    return [outcomeChapter(parents, state, outcome, `L${index + 1}`, "At the lowest wind: ")];
+  });
   return [
     shellChapter(evaluation),
     pressureChapter(evaluation),
-    ...states.map(enclosureChapter).filter((chapter) => chapter !== null),
+    ...states
+      .map((state) => enclosureChapter(evaluation, state))
+      .filter((chapter) => chapter !== null),
+    ...[weightChapter(evaluation), leastChapter(evaluation)].filter((chapter) => chapter !== null),
     holdChapter(evaluation),
     ...parents.chapters,
     ...checks,
+    ...limits,
   ];
 }
 

@@ -1,4 +1,4 @@
-import { cite, judged } from "@hoopstay/core";
+import { cite, formula, judged } from "@hoopstay/core";
 
 export const alongRidgeCitation = cite(
   "bnbc-2020",
@@ -8,6 +8,23 @@ export const alongRidgeCitation = cite(
 export const alongZoneCitation = judged(
   "zones laid out with the crown height, since the standard gives no eave here; safe side",
 );
+
+export const alongZoneLength = formula({
+  id: "along-zone-length",
+  symbol: "l",
+  name: "length of a zone along the ridge, from k_1 to k_2 crown heights behind the windward end",
+  measure: "length",
+  arguments: [
+    ["k_1", "where the zone begins, in crown heights", "ratio"],
+    ["k_2", "where it ends, in crown heights; the far end of the house at the latest", "ratio"],
+    ["z_c", "height of the crown: stands for h of the figure", "length"],
+    ["L", "length of the shell", "length"],
+  ],
+  expression: "min(k_2 * z_c, L) - min(k_1 * z_c, L)",
+  citation: alongZoneCitation,
+  evaluate: (near, far, crown, length) =>
+    Math.min(far * crown, length) - Math.min(near * crown, length),
+});
 
 /** A stretch of roof along the wind: where it begins, in crown heights, and its coefficient. */
 export interface AlongStretch {

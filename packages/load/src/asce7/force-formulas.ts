@@ -97,14 +97,18 @@ export const caseComponent = formula({
   name: "component of the load case",
   measure: "force",
   arguments: [
-    ["c", "share of the horizontal forces", "ratio"],
-    ["H_a", "horizontal part, wind across", "force"],
-    ["H_l", "horizontal part, wind along", "force"],
-    ["V", "vertical part, one parent in full", "force"],
-    ["I", "inside pressure", "force"],
+    ["c", "share of the horizontal forces: 1 in case 1, 0.75 in case 3", "ratio"],
+    ["H_a", "part of the horizontal pressures, wind across", "force"],
+    ["H_l", "part of the horizontal pressures, wind along", "force"],
+    ["V", "part of the vertical outside pressures, one wind in full", "force"],
+    ["I", "part of the inside pressure", "force"],
   ],
   expression: "c * (H_a + H_l) + V + I",
-  citation: cite("asce-7-16", "figure 27.3-8", "second-hand"),
+  citation: cite(
+    "asce-7-16",
+    "figure 27.3-8, cases 1 and 3; uplift whole in both: judged, safe side",
+    "second-hand",
+  ),
   evaluate: (share, across, along, vertical, inside) =>
     share * (across + along) + vertical + inside,
 });

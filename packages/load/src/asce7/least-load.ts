@@ -1,4 +1,4 @@
-import { cite, constant, judged, POUND_PER_SQUARE_FOOT } from "@hoopstay/core";
+import { cite, constant, formula, judged, POUND_PER_SQUARE_FOOT } from "@hoopstay/core";
 import type { Shell } from "../shell/shell.ts";
 import { groundRowRuns } from "./arched-roof.ts";
 import type { Obstacle, Sense } from "./parent-loads.ts";
@@ -26,6 +26,24 @@ export const lowerHalfCitation = judged(
   "a ground-sprung arch is wall-like low down: 16 psf also on its lower half; worse kept",
 );
 
+export const leastForce = formula({
+  id: "least-force",
+  symbol: "F_min",
+  name: "least load on one face",
+  measure: "force",
+  arguments: [
+    [
+      "p_min",
+      "least pressure: 16 psf on walls, 8 psf on the roof's vertical projection",
+      "pressure",
+    ],
+    ["A", "face, seen along the wind", "area"],
+  ],
+  expression: "p_min * A",
+  citation: clause,
+  evaluate: (pressure, area) => pressure * area,
+});
+
 /** One least load at strength level: horizontal force, N, and the height it acts at, m. */
 export interface LeastLoad {
   readonly id: string;
@@ -34,9 +52,11 @@ export interface LeastLoad {
   readonly sense: Sense;
   readonly force: number;
   readonly height: number;
+  readonly bands: readonly LeastBand[];
 }
 
-interface Band {
+/** A face with its least pressure: m2, the height of its middle, Pa. */
+export interface LeastBand {
   readonly area: number;
   readonly height: number;
   readonly pressure: number;
@@ -55,7 +75,7 @@ export function leastLoads(
   const loads: LeastLoad[] = [];
   const wall = leastOnWalls.value;
   const outside = obstacles.filter((obstacle) => obstacle.outside);
-  const add = (id: string, words: string, axis: LeastLoad["axis"], bands: Band[]): void => {
+  const add = (id: string, words: string, axis: LeastLoad["axis"], bands: LeastBand[]): void => {
     const boxes = outside.map(({ z, areaAcross, areaAlong }) => ({
       area: axis === "across" ? areaAcross : areaAlong,
       height: z,
@@ -63,12 +83,13 @@ export function leastLoads(
     }));
     let force = 0;
     let moment = 0;
-    for (const { area, height, pressure } of [...bands, ...boxes]) {
+    const all = [...bands, ...boxes];
+    for (const { area, height, pressure } of all) {
       force += pressure * area;
       moment += pressure * area * height;
     }
     for (const sense of [1, -1] as const) {
-      loads.push({ id, words, axis, sense, force, height: moment / force });
+      loads.push({ id, words, axis, sense, force, height: moment / force, bands: all });
     }
   };
   for (const [id, words, bands] of acrossBands(shell, covering)) add(id, words, "across", bands);
@@ -77,7 +98,7 @@ export function leastLoads(
   return loads;
 }
 
-function acrossBands(shell: Shell, covering: Covering): [string, string, Band[]][] {
+function acrossBands(shell: Shell, covering: Covering): [string, string, LeastBand[]][] {
   const { L, f, springing, crown } = shell;
   const wall = leastOnWalls.value;
   const roof = leastOnRoof.value;
@@ -87,7 +108,7 @@ function acrossBands(shell: Shell, covering: Covering): [string, string, Band[]]
   }
   const strip = { area: L * springing, height: springing / 2, pressure: wall };
   const arch = { area: L * f, height: springing + f / 2, pressure: roof };
-  const bands: [string, string, Band[]][] = [
+  const bands: [string, string, LeastBand[]][] = [
     ["least", "16 psf on the strip, 8 psf on the arch", [strip, arch]],
   ];
   if (groundRowRuns(springing / f)) {

@@ -2,6 +2,7 @@ import { type StateSummary, type System, showMeasured, showWords } from "@hoopst
 import { typed } from "../html/escape.ts";
 import { list, numbers, rowOf, table, words } from "../html/table.ts";
 import { columnUnit, ratio, signed, valueMarkup } from "../value/reader.ts";
+import { wordsExplained } from "./explained.ts";
 import type { Matter } from "./sheet.ts";
 
 type Governing = Matter["review"]["governing"][number];
@@ -18,9 +19,11 @@ export function governing({ review, system }: Matter): string {
   return `${criteria}
 ${governingRatios(review.governing, system)}
 ${governingCases(review.governing)}
+${numbersFrom(review.governing)}
 <p>Demand and resistance belong to ${review.combination}, the combination this review was asked for.
 Code speeds are map speeds and are compared with the design speed; working gusts are real gusts and
 are compared with forecasts. The two are never compared with each other.</p>
+${wordsExplained()}
 <h3>Inside pressure</h3>
 <p>${typed(showWords(review.insideLine, system))}</p>
 ${leastLoads(review.states)}
@@ -60,10 +63,34 @@ function governingRatios(rows: readonly Governing[], system: System): string {
   );
 }
 
+/** The case and the state behind each number: a ratio and a limit need not be of the same one. */
+function numbersFrom(rows: readonly Governing[]): string {
+  const told = ({ id, state }: Governing["from"]["ratio"]["ASD"]): string =>
+    `${typed(id)}, ${typed(state)}`;
+  return table(
+    "Governing checks: where each number comes from",
+    "The case and the state behind each number. A working gust is of the case of the code speed ASD.",
+    [
+      words("Check"),
+      words("Ratio ASD"),
+      words("Ratio LRFD"),
+      words("Code speed ASD, working gust"),
+      words("Code speed LRFD"),
+    ],
+    rows.map(({ words: check, codeSpeed, from }) => [
+      typed(check),
+      told(from.ratio.ASD),
+      told(from.ratio.LRFD),
+      Number.isFinite(codeSpeed.ASD) ? told(from.codeSpeed.ASD) : "no limit",
+      Number.isFinite(codeSpeed.LRFD) ? told(from.codeSpeed.LRFD) : "no limit",
+    ]),
+  );
+}
+
 const governingCases = (rows: readonly Governing[]): string =>
   table(
     "Governing checks: the case that governs",
-    "The case that governs each of these checks",
+    "The case that governs the ratio of each of these checks",
     [
       words("Check"),
       words("Case"),

@@ -2,9 +2,11 @@ import type { Chapter, Step } from "@hoopstay/core";
 import { text, typed } from "../html/escape.ts";
 import { numbers, table, words } from "../html/table.ts";
 import { equationMarkup, symbolMarkup } from "../typeset/mathml.ts";
-import { withNumbers, workingNumber } from "../typeset/numbers.ts";
+import { withNumbers, withoutRounding, workingNumber } from "../typeset/numbers.ts";
 import { forReader, siUnit } from "../value/reader.ts";
+import { originsOf } from "./origins.ts";
 import type { Matter } from "./sheet.ts";
+import { symbolList } from "./symbols.ts";
 
 const columns = [
   words("Step"),
@@ -18,10 +20,11 @@ const columns = [
 const stepNumber = (chapter: Chapter, place: number): string =>
   `${chapter.id}.${String(place + 1).padStart(2, "0")}`;
 
-/** Chapters of working, step by step. */
+/** Chapters of working, step by step, and what their symbols mean. */
 export function working(chapters: readonly Chapter[], matter: Matter, sheet: string): string {
   const first = firstUses(chapters);
-  return chapters
+  const origins = originsOf(chapters, stepNumber);
+  const tables = chapters
     .map((chapter) =>
       table(
         `${sheet} ${chapter.id}, ${chapter.title}`,
@@ -30,12 +33,19 @@ export function working(chapters: readonly Chapter[], matter: Matter, sheet: str
         chapter.steps.map((step, place) => {
           const number = stepNumber(chapter, place);
           const shown = first.get(keyOf(step)) ?? number;
-          return stepRow(step, number, shown === number ? null : shown, matter);
+          return stepRow(
+            step,
+            number,
+            shown === number ? null : shown,
+            origins.get(number),
+            matter,
+          );
         }),
         "steps",
       ),
     )
     .join("\n");
+  return `${tables}\n${symbolList(chapters, stepNumber, sheet)}`;
 }
 
 const keyOf = ({ formula }: Step): string => `${formula.id} ${formula.expression}`;
@@ -56,6 +66,7 @@ function stepRow(
   step: Step,
   number: string,
   as: string | null,
+  origins: string | undefined,
   { system, bibliography }: Matter,
 ): string[] {
   const { formula, symbol, value, note } = step;
@@ -66,17 +77,13 @@ function stepRow(
   return [
     text(number),
     `${symbolMarkup(symbol)} ${text(formula.name)}${remarks.map((r) => `<br><small>${typed(r)}</small>`).join("")}`,
-    `${as ? `as ${text(as)}` : equationMarkup(formula)}${filled && `<br><small>= ${text(filled)}</small>`}`,
+    formula.origin
+      ? `<i>not evaluated: ${text(formula.origin)}</i>`
+      : `${as ? `as ${text(as)}` : equationMarkup(formula)}${filled && `<br><small>= ${text(filled)}</small>`}${origins ? `<br><small>${text(origins)}</small>` : ""}`,
     valueCell(withoutRounding(value, formula.measure), formula.measure, system),
     text(bibliography.mention(formula.citation)),
   ];
 }
-
-/** What is left of forces and moments that cancel, N and N m, differs from one machine to the next. */
-const rounding = 1e-9;
-
-const withoutRounding = (value: number, measure: Step["formula"]["measure"]): number =>
-  (measure === "force" || measure === "moment") && Math.abs(value) < rounding ? 0 : value;
 
 function valueCell(
   value: number,

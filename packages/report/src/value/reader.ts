@@ -103,6 +103,8 @@ const siUnits: Record<Measure, string> = {
   "unit-weight": "N/m\u00b3",
   "force-per-length": "N/m",
   volume: "m\u00b3",
+  "mass-per-area": "kg/m\u00b2",
+  density: "kg/m\u00b3",
   angle: "rad",
   ratio: "",
   "section-modulus": "m\u00b3",

@@ -109,7 +109,15 @@ function stresses(
   const worth = worthOfRow(row);
   const given = (symbol: string, name: string, value: number) =>
     sheet.work(
-      taken(`bolt-${symbol}`, symbol, `${name}, ${grade}`, value * worth, "pressure", row.strength),
+      taken(
+        "read from its source",
+        `bolt-${symbol}`,
+        symbol,
+        `${name}, ${grade}`,
+        value * worth,
+        "pressure",
+        row.strength,
+      ),
       [],
     );
   const excluded = threads === "excluded";

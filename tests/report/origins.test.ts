@@ -1,0 +1,54 @@
+import { Chapter, derived, formula } from "@hoopstay/core";
+import { renderReport } from "@hoopstay/report";
+import { describe, expect, it } from "vitest";
+import { sampleReview } from "./sample-review.ts";
+
+const product = formula({
+  id: "test-product",
+  symbol: "P",
+  name: "product",
+  measure: "force",
+  arguments: [
+    ["p", "a pressure of the test", "pressure"],
+    ["A", "a face of the test", "area"],
+  ],
+  expression: "p * A",
+  citation: derived("test"),
+  evaluate: (p, a) => p * a,
+});
+const double = formula({
+  id: "test-double",
+  symbol: "D",
+  name: "twice",
+  measure: "force",
+  arguments: [["P", "a force of the test", "force"]],
+  expression: "2 * P",
+  citation: derived("test"),
+  evaluate: (p) => 2 * p,
+});
+
+const chapter = new Chapter("Z", "where numbers come from");
+const force = chapter.work(product, [31.5, 2.7]);
+chapter.work(double, [-force]);
+chapter.work(double, [force * 1.001]);
+const { chapters } = sampleReview();
+const { html } = renderReport(sampleReview({ chapters: [...chapters, chapter] }), { system: "si" });
+const row = (number: string): string =>
+  html.slice(html.indexOf(`>${number}<`), html.indexOf("</tr>", html.indexOf(`>${number}<`)));
+
+describe("where the numbers of a step come from", () => {
+  it("names the step a number came out of, whatever its sign", () => {
+    expect(row("Z.02")).toContain("P from Z.01");
+  });
+
+  it("names none for a number of the house, or one that only looks alike", () => {
+    expect(row("Z.01")).not.toContain(" from ");
+    expect(row("Z.03")).not.toContain(" from ");
+  });
+
+  it("lists what every symbol means", () => {
+    for (const name of ["a pressure of the test", "a face of the test", "a force of the test"]) {
+      expect(html).toContain(name);
+    }
+  });
+});
