@@ -3,6 +3,11 @@ import type { CheckTerms } from "./check-terms.ts";
 import { overturningAbout } from "./lift-and-turn.ts";
 import { lift, slide, slidingWindOf, turn } from "./one-check.ts";
 import { type ActionTable, type CheckOutcome, stride, worseRatio } from "./outcome.ts";
+import { ratioOf } from "./ratio.ts";
+import type { SlidingWind } from "./slide.ts";
+import { slideLimit } from "./slide-limit.ts";
+import { searchesTurns, worstSlideAt } from "./slide-search.ts";
+import { WorstOfChecks } from "./worst.ts";
 
 /** Every check of one case, the worst weight, line place and sliding reading kept. */
 export function checksOfCase(terms: CheckTerms, table: ActionTable, index: number): CheckOutcome[] {
@@ -12,13 +17,17 @@ export function checksOfCase(terms: CheckTerms, table: ActionTable, index: numbe
   );
 }
 
-/** Every outcome of one case: each weight, line, and sliding with and without the arch. */
+/**
+ * Every outcome of one case: each weight, line, and sliding with and without the arch. Of slides that
+ * take a search over the slope's directions only those worse than the ones before.
+ */
 export function allOutcomes(terms: CheckTerms, table: ActionTable, index: number): CheckOutcome[] {
   const { components } = table;
   const at = index * stride;
   const fz = components[at + 2] as number;
   const mx = components[at + 3] as number;
   const my = components[at + 4] as number;
+  const worst = new WorstOfChecks();
   return terms.holdings.flatMap(({ lines }, place) => {
     const [right, left] = [lines[0]?.line as BaseLine, lines[1]?.line as BaseLine];
     return [
@@ -26,15 +35,29 @@ export function allOutcomes(terms: CheckTerms, table: ActionTable, index: number
       ...lines.map(({ line }, linePlace) =>
         turn(terms, place, linePlace, index, overturningAbout(line, mx, my, fz)),
       ),
-      ...[false, true].map((withoutArch) =>
-        slide(
-          terms,
-          place,
-          index,
-          withoutArch,
-          slidingWindOf(table, index, withoutArch, right, left),
-        ),
-      ),
+      ...[false, true].flatMap((withoutArch) => {
+        const wind = slidingWindOf(table, index, withoutArch, right, left);
+        if (!mayBeWorse(terms, place, wind, worst)) return [];
+        const found = slide(terms, place, index, withoutArch, wind);
+        worst.take("slide", found.ratio, found.limit, 0);
+        return [found];
+      }),
     ];
   });
+}
+
+/** Whether a slide may be worse than those before, by ratio or by limit. */
+function mayBeWorse(
+  { holdings, pressure }: CheckTerms,
+  place: number,
+  wind: SlidingWind,
+  worst: WorstOfChecks,
+): boolean {
+  const { sliding } = holdings[place] as CheckTerms["holdings"][number];
+  if (!searchesTurns(sliding.terms)) return true;
+  const [ratio, lowest] = [worst.ratio("slide"), worst.limit("slide")];
+  const { demand, resistance } = worstSlideAt(sliding, wind, pressure, ratio);
+  return (
+    ratioOf(demand, resistance) > ratio || slideLimit(sliding, wind, pressure, lowest) < lowest
+  );
 }

@@ -89,7 +89,10 @@ function unbeatenRows(table: ActionTable, right: BaseLine, left: BaseLine): RowW
   return kept;
 }
 
-/** Slides on slanted tethers on a slope, or across a slope; limits as in `levelSlides`. */
+/**
+ * Slides on slanted tethers on a slope, or across a slope. Where a slope's direction is unknown, neither
+ * a limit above the lowest known nor a ratio below the worst is worked out.
+ */
 function tetheredSlides(
   worst: WorstOfChecks,
   terms: CheckTerms,
@@ -99,8 +102,14 @@ function tetheredSlides(
 ): void {
   const [right, left] = [held.lines[0]?.line as BaseLine, held.lines[1]?.line as BaseLine];
   for (const { row, wind } of unbeatenRows(table, right, left)) {
-    const { demand, resistance } = worstSlideAt(held.sliding, wind, terms.pressure);
-    const limit = slideLimit(held.sliding, wind, terms.pressure, worst.limit("slide"));
+    const { sliding } = held;
+    const limit = slideLimit(sliding, wind, terms.pressure, worst.limit("slide"));
+    const { demand, resistance } = worstSlideAt(
+      sliding,
+      wind,
+      terms.pressure,
+      worst.ratio("slide"),
+    );
     worst.take("slide", ratioOf(demand, resistance), limit, first + row);
   }
 }

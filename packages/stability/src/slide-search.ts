@@ -1,121 +1,110 @@
 import type { HoldingTerms } from "./holding.ts";
 import { ratioOf } from "./ratio.ts";
-import { type Sliding, type SlidingTerms, type SlidingWind, slideAt } from "./slide.ts";
-import { kinks, straightLimit, straightSlide } from "./straight-slide.ts";
+import {
+  type Sliding,
+  type SlidingTerms,
+  type SlidingWind,
+  slideAt,
+  slopeAgainst,
+} from "./slide.ts";
+import { SlidePath } from "./slide-path.ts";
+import type { Slack } from "./slide-piece.ts";
+import { straightLimit, straightSlide } from "./straight-slide.ts";
+import { type Look, worstTurn } from "./worst-turn.ts";
 
-/** Steps of the search between two pressures at which a tether or the contact changes its part. */
-const stepsBetween = 16;
-/** Beyond four times the design pressure the search goes on in doublings, up to a thousand times. */
-const doublings = 8;
-/** Below it, stations also stand at halvings, so that a narrow first failure is not stepped over. */
-const halvings = 12;
-/** Downhill directions tried on each side of the wind where the direction is unknown. */
-const turns = 12;
-const golden = (Math.sqrt(5) - 1) / 2;
+/** Whether sliding takes a search over the directions of the slope: tethers aslant, downhill unknown. */
+export const searchesTurns = ({ sideways, holding, downslope }: HoldingTerms): boolean =>
+  sideways && downslope > 0 && holding.slope?.downhill === null;
 
-const unknownDownhill = ({ holding, downslope }: HoldingTerms): boolean =>
-  downslope > 0 && holding.slope?.downhill === null;
+/** All that the tethers could pull sideways, N: a slide turned by an angle changes their part by no more. */
+function sidePull({ holding, combination }: HoldingTerms): number {
+  let sum = 0;
+  for (const { pull, toward } of holding.anchors) {
+    sum += combination.anchor * pull * Math.sqrt(toward[0] ** 2 + toward[1] ** 2);
+  }
+  return sum;
+}
 
 /**
- * First pressure at which `fails` holds: steps between the kinks, then bisection to 1e-12.
- *
- * @param below only a pressure below this is asked for; infinite where there is none
+ * What a slope turned by up to `half` (rad), from along the wind to across it, may add to the push and
+ * take from the tethers. The slope's tip moves by no more than `half` times its size d; the push H
+ * turns by no more than that over the least push sqrt(h^2 + d^2) of a wind h, which is at least
+ * H / sqrt(2).
  */
-function firstFailure(
-  fails: (q: number) => boolean,
-  kinksAt: number[],
-  design: number,
-  below = Number.POSITIVE_INFINITY,
+function turnSlack(terms: HoldingTerms, half: number): Slack {
+  const push = half * terms.downslope;
+  return { push, tethers: Math.SQRT2 * push * sidePull(terms) };
+}
+
+/**
+ * How far from the wind the downhill direction is worst at a pressure, rad; 0 where it is known.
+ *
+ * @param above only a ratio above this is looked for; otherwise some turn of a ratio not above it is told
+ */
+export function turnedWorst(
+  sliding: SlidingTerms,
+  wind: SlidingWind,
+  pressure: number,
+  above = Number.NEGATIVE_INFINITY,
 ): number {
-  if (fails(0)) return 0;
-  const reach = 4 * design;
-  const stations = kinksAt.filter((q) => q > 0 && q < reach);
-  for (let power = 1; power <= halvings; power += 1) stations.push(reach / 2 ** power);
-  stations.sort((a, b) => a - b);
-  stations.push(reach);
-  for (let power = 1; power <= doublings; power += 1) stations.push(reach * 2 ** power);
-  let low = 0;
-  for (const station of stations) {
-    const step = (station - low) / stepsBetween;
-    const start = low;
-    for (let index = 1; index <= stepsBetween; index += 1) {
-      if (low >= below) return Number.POSITIVE_INFINITY;
-      const high = index === stepsBetween ? station : start + index * step;
-      if (fails(high)) return bisect(fails, low, high);
-      low = high;
-    }
-  }
-  return Number.POSITIVE_INFINITY;
-}
-
-function bisect(fails: (q: number) => boolean, from: number, to: number): number {
-  let [low, high] = [from, to];
-  while (high - low > 1e-12 * high) {
-    const middle = (low + high) / 2;
-    if (middle <= low || middle >= high) break;
-    if (fails(middle)) high = middle;
-    else low = middle;
-  }
-  return high;
-}
-
-/** The turn of the downhill direction at which `bad` is greatest: steps, then golden section. */
-function worstTurn(bad: (turned: number) => number): number {
-  const step = Math.PI / turns;
-  let best = 0;
-  let worst = bad(0);
-  for (let index = 1 - turns; index <= turns; index += 1) {
-    const found = bad(index * step);
-    if (found > worst) {
-      worst = found;
-      best = index * step;
-    }
-  }
-  let [low, high] = [best - step, best + step];
-  for (let round = 0; round < 24; round += 1) {
-    const [inner, outer] = [high - golden * (high - low), low + golden * (high - low)];
-    if (bad(inner) > bad(outer)) high = outer;
-    else low = inner;
-  }
-  const middle = (low + high) / 2;
-  return bad(middle) > worst ? middle : best;
-}
-
-/** How far from the wind the downhill direction is worst at a pressure, rad; 0 where it is known. */
-export function turnedWorst(sliding: SlidingTerms, wind: SlidingWind, pressure: number): number {
-  if (!sliding.terms.sideways || !unknownDownhill(sliding.terms)) return 0;
-  return worstTurn((angle) => {
+  const { terms } = sliding;
+  if (!searchesTurns(terms)) return 0;
+  const h = terms.combination.wind * pressure * Math.sqrt(wind.fx * wind.fx + wind.fy * wind.fy);
+  const least = Math.sqrt(h * h + terms.downslope * terms.downslope);
+  const pull = sidePull(terms);
+  return worstTurn((angle): Look => {
     const { demand, resistance } = slideAt(sliding, wind, pressure, angle);
-    return ratioOf(demand, resistance);
-  });
+    return {
+      bad: ratioOf(demand, resistance),
+      mayExceed(half, worst) {
+        if (worst === Number.POSITIVE_INFINITY) return false;
+        const more = half * terms.downslope;
+        return demand + more > Math.max(0, worst) * (resistance - (more / least) * pull);
+      },
+    };
+  }, above);
 }
 
 /** Sliding at a pressure with the slope turned the worst way, where its direction is unknown. */
-export const worstSlideAt = (sliding: SlidingTerms, wind: SlidingWind, pressure: number): Sliding =>
-  slideAt(sliding, wind, pressure, turnedWorst(sliding, wind, pressure));
+export const worstSlideAt = (
+  sliding: SlidingTerms,
+  wind: SlidingWind,
+  pressure: number,
+  above?: number,
+): Sliding => slideAt(sliding, wind, pressure, turnedWorst(sliding, wind, pressure, above));
 
-/**
- * The lowest pressure at which a house on slanted tethers slides; see `slideLimit`. Where the slope's
- * direction is unknown `below` is not heeded: between two turns tried, a limit may fall far.
- */
+/** One turn of the slope by the pressure at which the case slides: the lower, the worse. */
+class LimitLook implements Look {
+  private found: number | undefined;
+
+  constructor(
+    private readonly path: SlidePath,
+    private readonly terms: HoldingTerms,
+  ) {}
+
+  get bad(): number {
+    this.found ??= 1 / this.path.limit();
+    return this.found;
+  }
+
+  mayExceed(half: number, worst: number): boolean {
+    if (worst === Number.POSITIVE_INFINITY) return false;
+    return this.path.limit(1 / worst, turnSlack(this.terms, half)) < Number.POSITIVE_INFINITY;
+  }
+}
+
+/** The lowest pressure at which a house on slanted tethers slides; see `slideLimit`. */
 export function searchSlideLimit(
   sliding: SlidingTerms,
   wind: SlidingWind,
   design: number,
-  below?: number,
+  below = Number.POSITIVE_INFINITY,
 ): number {
-  if (sliding.terms.downslope === 0) return straightLimit(straightSlide(sliding, wind), design);
-  const stations = kinks(sliding, wind);
-  const limitAt = (turned: number, most?: number): number =>
-    firstFailure(
-      (q) => {
-        const { demand, resistance } = slideAt(sliding, wind, q, turned);
-        return demand > resistance;
-      },
-      stations,
-      design,
-      most,
-    );
-  if (!unknownDownhill(sliding.terms)) return limitAt(0, below);
-  return limitAt(worstTurn((turned) => -limitAt(turned)));
+  const { terms } = sliding;
+  if (terms.downslope === 0) return straightLimit(straightSlide(sliding, wind), design);
+  const pathAt = (turned: number) =>
+    new SlidePath(sliding, wind, slopeAgainst(terms, wind.fx, wind.fy, turned), design);
+  if (!searchesTurns(terms)) return pathAt(0).limit(below);
+  const turned = worstTurn((angle) => new LimitLook(pathAt(angle), terms), 1 / below);
+  return pathAt(turned).limit(below);
 }

@@ -35,6 +35,10 @@ export class WorstOfChecks {
     }
   }
 
+  ratio(check: CheckId): number {
+    return this.kept[places[check]] as number;
+  }
+
   ratioAt(check: CheckId): number {
     return this.kept[places[check] + 1] as number;
   }
