@@ -74,7 +74,7 @@ describe("a chapter of working", () => {
 describe("the second evaluation", () => {
   const stepOf = (one: typeof area, b: number, h: number, value = one.evaluate(b, h)) => {
     const chapter = new Chapter("one", "One");
-    chapter.work({ ...one, evaluate: () => value }, [b, h]);
+    chapter.work({ ...one, evaluate: (_b: number, _h: number) => value }, [b, h]);
     const [step] = chapter.steps;
     if (!step) throw new Error("no step");
     return step;
