@@ -51,7 +51,7 @@ async function written(names) {
     const whole = again
       ? record[name].whole
       : { date: new Date().toISOString().slice(0, 10), minutes };
-    const floor = Math.max(record[name]?.floor ?? 0, Math.floor(totals.raw));
+    const floor = Math.max(record[name]?.floor ?? 0, Math.floor(totals.raw) - 1);
     record[name] = { whole, floor, ...totals, files };
     writeRecord(root, { ...readRecord(root), [name]: record[name] });
   }

@@ -172,6 +172,7 @@ describe("hills (ASCE 7-16, figure 26.8-1)", () => {
   test("by the place on it: upwind up to the crest; unknown, nothing is taken off", () => {
     expect(at({ shape: "escarpment", distance: 5 }).mu).toBe(4);
     expect(at({ shape: "escarpment", distance: -5 }).mu).toBe(1.5);
+    expect(at({ shape: "escarpment", distance: 0 })).toMatchObject({ mu: 1.5, k2: 1 });
     const { distance: _, ...somewhere } = hill;
     expect(hillFactorOf(somewhere, "C", 4)).toMatchObject({ k2: 1, k3: 1, placeKnown: false });
     expect(at({}).k2).toBeCloseTo(1 - 5 / (1.5 * 40), 12);

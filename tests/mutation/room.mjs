@@ -18,11 +18,12 @@ function codeOf(path) {
   return opened.code;
 }
 
-function open(path, isActive, reach) {
+function open(path, isActive, timesReached) {
   const collected = [];
   const vitest = plainVitest(collected);
   const exports = {};
-  codeOf(path)((name) => (name === "vitest" ? vitest : library(name)), exports, isActive, reach);
+  const require = (name) => (name === "vitest" ? vitest : library(name));
+  codeOf(path)(require, exports, isActive, timesReached);
   return (file) => {
     collected.length = 0;
     exports.files[file]();
@@ -32,21 +33,16 @@ function open(path, isActive, reach) {
 
 /** Reads and runs every test of a file unchanged: how long each takes, and what it reaches. */
 function survey({ path, file, switches }) {
-  let seen = new Float64Array(switches);
-  const reach = function () {
-    // biome-ignore lint/complexity/noArguments: called a billion times
-    for (let place = 0; place < arguments.length; place++) seen[arguments[place]]++;
-  };
+  const timesReached = new Float64Array(switches);
   const measured = (work) => {
-    seen = new Float64Array(switches);
+    timesReached.fill(0);
     const start = performance.now();
     const result = work();
     const ms = performance.now() - start;
-    const reached = [...seen].flatMap((times, id) => (times > 0 ? [[id, times]] : []));
+    const reached = [...timesReached].flatMap((times, id) => (times > 0 ? [[id, times]] : []));
     return { result, ms, reached };
   };
-  const nothingActive = () => false;
-  const reading = measured(() => open(path, nothingActive, reach)(file));
+  const reading = measured(() => open(path, never, timesReached)(file));
   const surveyed = ({ name, body }, whole = false) => {
     if (slow(file, name)) return { slow: true };
     try {
@@ -62,7 +58,7 @@ function survey({ path, file, switches }) {
   return { reading: { ms: reading.ms, reached: reading.reached }, tests };
 }
 
-const ignore = () => {};
+const never = () => false;
 
 /** A mutant that is reached so many times as often as the source runs for ever. */
 const often = 100;
@@ -92,7 +88,7 @@ function attempt({ path, mutant, plan, reading }) {
     limit = often * (usual + 10);
   };
   allow(0);
-  const read = open(path, isActive, ignore);
+  const read = open(path, isActive);
   const files = new Map();
   for (const test of plan) {
     const { file, place } = test;

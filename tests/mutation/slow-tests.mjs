@@ -7,6 +7,10 @@ const slowTests = {
   "tests/core/quantity-laws.test.ts": ["in a moment"],
   "tests/stability/all-at-once-laws.test.ts": ["a number or infinity"],
   "tests/stability/independent.test.ts": [11, 21, 25, 26].map((one) => `#${one} > anchored`),
+  "tests/frame/rail-speed.test.ts": [""],
+  "tests/frame/hoop-speed.test.ts": [""],
+  "tests/frame/plan-speed.test.ts": [""],
+  "tests/frame/plan-flexibility.test.ts": [""],
 };
 
 export function slow(file, name) {
