@@ -44,6 +44,17 @@ export function readOrRefused(farm: Farm): Inputs | undefined {
   }
 }
 
+/** A farm evaluated; undefined where its files are refused, a load too many for the ground, say. */
+export function evaluatedOrRefused(farm: Farm): Evaluation | undefined {
+  const inputs = readOrRefused(farm);
+  try {
+    return inputs && evaluated(inputs);
+  } catch (error) {
+    if (error instanceof Refusal) return undefined;
+    throw error;
+  }
+}
+
 export const evaluated = ({ house, site }: Inputs): Evaluation => evaluate(house, site);
 
 export const reviewOf = (evaluation: Evaluation, { rows, digest, date, files }: Inputs) =>
