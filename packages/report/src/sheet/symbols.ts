@@ -38,12 +38,11 @@ export function symbolList(
     [words("Symbol"), words("Meaning"), words("Unit"), words("First in")],
     [...meanings.values()]
       .sort(bySymbol)
-      .map(({ symbol, name, unit, first }) => [
-        symbolMarkup(symbol),
-        text(name),
-        text(unit),
-        text(first),
-      ]),
+      // The meaning names the row: a symbol alone has no words that could be read out.
+      .map(
+        ({ symbol, name, unit, first }) =>
+          `<tr><td>${symbolMarkup(symbol)}<th scope="row">${text(name)}<td>${text(unit)}<td>${text(first)}</tr>`,
+      ),
     "plain",
   );
 }
