@@ -1,14 +1,15 @@
-import { existsSync, readdirSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { opened, papers, screens, violationsOn, widerThanPaper, withBrowser } from "./open-page.ts";
 
-const folder = join(import.meta.dirname, "../../reports");
-const reports = existsSync(folder) ? readdirSync(folder).filter((f) => f.endsWith(".html")) : [];
+const root = join(import.meta.dirname, "../..");
+const listed = JSON.parse(readFileSync(join(root, ".ci/reports.json"), "utf8"));
+const reports: string[] = listed.map(({ report }: { report: string }) => report);
 
-const urlOf = (report: string) => pathToFileURL(join(folder, report)).href;
+const urlOf = (report: string) => pathToFileURL(join(root, report)).href;
 
 const textOf = (page: Page) => page.locator("body").allInnerTexts();
 
