@@ -60,7 +60,9 @@ describe.skipIf(!withBrowser)("files", () => {
           writeFileSync(house, text);
           writeFileSync(site, soundSite);
           const { stdout } = await run(folder, ["check", house, site]);
-          expect(await reviewersTable(page)).toEqual(reviewersLines(stdout));
+          await expect
+            .poll(() => reviewersTable(page), { timeout: 20_000 })
+            .toEqual(reviewersLines(stdout));
         }),
       ),
   );

@@ -9,6 +9,7 @@ export * from "./review/chain-review.ts";
 export * from "./review/compare-review.ts";
 export * from "./review/evidence-review.ts";
 export * from "./review/first-to-go.ts";
+export * from "./review/governing-cases.ts";
 export * from "./review/hold-review.ts";
 export * from "./review/measured.ts";
 export * from "./review/question.ts";

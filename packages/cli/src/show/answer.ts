@@ -1,5 +1,6 @@
 import {
   type GoverningCheck,
+  governingCases,
   type Review,
   type StateSummary,
   type System,
@@ -78,10 +79,7 @@ export function showAnswer(review: Review, system: System, reportPath?: string):
     ...review.governing.map((check: GoverningCheck) => {
       const ratio = showRatio(check.ratio[combination]).padEnd(9);
       const speed = gust(check.codeSpeed[combination], system).padEnd(12);
-      const of = check.from.ratio[combination].id;
-      const limited = Number.isFinite(check.codeSpeed[combination]);
-      const speedOf = limited ? check.from.codeSpeed[combination].id : of;
-      const cases = of === speedOf ? of : `${of}, speed ${speedOf}`;
+      const cases = governingCases(check, combination);
       return `  ${check.words.padEnd(32)}${ratio}${speed}${cases}`;
     }),
     wrap(

@@ -1,3 +1,4 @@
+import { power } from "@hoopstay/core";
 /** One part of an allowance: so many percent, printed last digits, or the quantity's own unit. */
 export interface TolerancePart {
   readonly value: number;
@@ -25,7 +26,7 @@ function partOf(printed: string, value: number, part: TolerancePart): number {
 function lastDigit(printed: string): number {
   const [mantissa = "", exponent = "0"] = printed.toLowerCase().split("e");
   const decimals = mantissa.split(".")[1]?.length ?? 0;
-  return 10 ** (Number(exponent) - decimals);
+  return power(10, Number(exponent) - decimals);
 }
 
 /** The same in words: how much, of what, and why. */

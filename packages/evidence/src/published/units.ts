@@ -1,3 +1,5 @@
+import { power } from "@hoopstay/core";
+
 const inch = 0.0254;
 const foot = 12 * inch;
 const mile = 5280 * foot;
@@ -24,11 +26,11 @@ const factors: Readonly<Record<string, number>> = {
   m2: 1,
   in2: inch ** 2,
   ft2: foot ** 2,
-  ft3: foot ** 3,
+  ft3: power(foot, 3),
   cm3: 1e-6,
-  in3: inch ** 3,
+  in3: power(inch, 3),
   cm4: 1e-8,
-  in4: inch ** 4,
+  in4: power(inch, 4),
   "kg/m": 1,
   "lb/ft": poundMass / foot,
   "lb/ft2": poundMass / foot ** 2,

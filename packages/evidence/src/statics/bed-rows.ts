@@ -1,4 +1,4 @@
-import type { EvidenceRow } from "@hoopstay/core";
+import { type EvidenceRow, power } from "@hoopstay/core";
 import { type RailSupport, railAt, tributaryLengths } from "@hoopstay/frame";
 import type { NumberSet } from "../row.ts";
 import { heldRail } from "./held-rail.ts";
@@ -26,7 +26,7 @@ const file = {
   place: "beams on an elastic bed, Hetenyi's closed forms, by other code",
 };
 
-const betaOf = ({ beta, k, EI }: BedCase): number => beta ?? (k / (4 * EI)) ** 0.25;
+const betaOf = ({ beta, k, EI }: BedCase): number => beta ?? power(k / (4 * EI), 0.25);
 
 /** A rail on a two-way bed, as the closed forms have it: springs at equal stations, down load P. */
 function onBed({ k, EI, P = 1000 }: BedCase, length: number, count: number, at: number) {

@@ -1,4 +1,4 @@
-import { showMeasured, showRatio, speedLimit } from "@hoopstay/core";
+import { governingCases, showMeasured, showRatio, speedLimit } from "@hoopstay/core";
 import { Folded } from "../ask/folded.tsx";
 import { answer, system } from "../session/state.ts";
 import { TableBox } from "./table-box.tsx";
@@ -42,7 +42,7 @@ export function Governing() {
                 <td class="n">
                   {showMeasured(speedLimit(check.codeSpeed[combination]), system.value)}
                 </td>
-                <td>{check.governs.id}</td>
+                <td>{governingCases(check, combination)}</td>
               </tr>
             ))}
           </tbody>
