@@ -48,12 +48,12 @@ function groundOf(draw: Draw): Tree {
 export function siteTree(draw: Draw, house: Tree, { level }: SiteKinds): Tree {
   const basis = draw.pick(["gust", "service", "design"]);
   const exposure = draw.pick([undefined, "B", "C", "D"]);
-  // Slanted tethers on a slope take a search of seconds: few houses, and none on an unknown slope.
+  // Slanted tethers on a slope take a search: fewer houses.
   const aslant = /"toward":"(out|in|front|back)"/.test(JSON.stringify(house));
   const downhill = () => draw.pick(compass);
-  const slope = draw.maybe(aslant ? 5 : 35, () => ({
+  const slope = draw.maybe(aslant ? 20 : 35, () => ({
     angle: new Size(draw.whole(1, 8), "deg"),
-    downhill: aslant ? downhill() : draw.maybe(60, downhill),
+    downhill: draw.maybe(60, downhill),
   }));
   const only = house.only_these_states !== undefined;
   return {

@@ -1,5 +1,6 @@
 import type { System } from "@hoopstay/core";
-import { evaluate, makeReview, type ReviewMeta, resultOf, workingOfCase } from "@hoopstay/house";
+import { metaOf } from "@hoopstay/file";
+import { evaluate, makeReview, resultOf, workingOfCase } from "@hoopstay/house";
 import { loadInputs } from "../read/load-inputs.ts";
 import { showAnswer } from "../show/answer.ts";
 import { refuseInput, writeWhole } from "../write-whole.ts";
@@ -26,9 +27,9 @@ export async function check(
   options: CheckOptions,
 ): Promise<Outcome> {
   if (options.report !== undefined) refuseInput(options.report, [houseFile, siteFile]);
-  const { house, site, rows, digest, date, files } = loadInputs(houseFile, siteFile);
-  const meta: ReviewMeta = { version: __VERSION__, digest, date, files, inputs: rows };
-  const evaluation = evaluate(house, site);
+  const inputs = loadInputs(houseFile, siteFile);
+  const meta = metaOf(inputs, __VERSION__);
+  const evaluation = evaluate(inputs.house, inputs.site);
   const of = options.case;
   const detail = of === undefined ? null : { of, chapters: workingOfCase(evaluation, of) };
   const review = makeReview(evaluation, meta, { full: options.report !== undefined });

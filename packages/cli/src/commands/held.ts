@@ -1,5 +1,5 @@
 import type { HoldReview, Review, System } from "@hoopstay/core";
-import type { Inputs } from "@hoopstay/file";
+import { type Inputs, metaOf } from "@hoopstay/file";
 import {
   type Evaluation,
   evaluate,
@@ -36,8 +36,8 @@ export function evaluatedOf(houseFile: string, siteFile: string): Evaluated {
 
 /** Both files as read, evaluated; what is made of them bears this version. */
 export function evaluatedFrom(inputs: Inputs, version: string): Evaluated {
-  const { house, site, rows, digest, date, files } = inputs;
-  const meta: ReviewMeta = { version, digest, date, files, inputs: rows };
+  const { house, site } = inputs;
+  const meta = metaOf(inputs, version);
   return { evaluation: evaluate(house, site), meta, names: [house.name, site.name] };
 }
 

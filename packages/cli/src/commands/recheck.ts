@@ -4,8 +4,9 @@ import { chainOf, holdReview, makeReview, workingOfCase } from "@hoopstay/house"
 import type { MadeFrom } from "@hoopstay/report";
 import { sha256 } from "../read/load-inputs.ts";
 import { textWithin } from "../read/read-text.ts";
-import { showRecheck } from "../show/recheck.ts";
+import { showRecheck, stands } from "../show/recheck.ts";
 import type { Outcome } from "./check.ts";
+import { differingLines } from "./differing-lines.ts";
 import { evaluatedFrom, heldReview } from "./held.ts";
 
 declare const __VERSION__: string;
@@ -24,20 +25,26 @@ const tooLarge = (file: string): Complaint => ({
 /** Reads a report, makes it again from the files in it, and tells every line that differs. */
 export async function recheck(file: string): Promise<Outcome> {
   const { madeFrom, printedLines, renderReport } = await import("@hoopstay/report");
-  const given = textWithin(file, mostBytes, tooLarge(file)).replaceAll("\r\n", "\n");
+  const given = textWithin(file, mostBytes, {
+    tooLarge: tooLarge(file),
+    notText: noInputs(file),
+  }).replaceAll("\r\n", "\n");
   const from = madeFrom(given);
   if (from === undefined) throw new Refusal([noInputs(file)]);
   const { review, detail } = reviewAgain(from, file);
   const { html } = renderReport(review, { system: from.units, detail });
-  return showRecheck(file, {
+  const before = printedLines(given);
+  const same = given === html;
+  const rechecked = {
     from,
     now: __VERSION__,
     digest: review.digest,
     names: [review.house, review.site],
-    same: given === html,
-    before: printedLines(given),
-    again: printedLines(html),
-  });
+    same,
+    printed: before.length,
+    differences: same ? [] : differingLines(before, printedLines(html)),
+  } as const;
+  return { text: showRecheck(file, rechecked), code: stands(rechecked) ? 0 : 1 };
 }
 
 /** The record made again; its stamp keeps the version of the report, so that only answers differ. */

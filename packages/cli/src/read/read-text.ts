@@ -17,6 +17,11 @@ function readBounded(file: string, most: number): Buffer {
   }
 }
 
+interface Refused {
+  readonly tooLarge: Complaint;
+  readonly notText: Complaint;
+}
+
 function bytesOf(file: string, most: number): Buffer {
   try {
     return readBounded(file, most);
@@ -34,17 +39,18 @@ function bytesOf(file: string, most: number): Buffer {
 }
 
 /** The text of a house or site file, or a refusal that says why it cannot be read. */
-export const readText = (file: string): string => textWithin(file, mostBytes, tooLarge(file));
+export const readText = (file: string): string =>
+  textWithin(file, mostBytes, { tooLarge: tooLarge(file), notText: notText(file) });
 
-/** The text of a file of at most so many bytes; above that it is refused with the complaint given. */
-export function textWithin(file: string, most: number, above: Complaint): string {
+/** The text of a file of at most so many bytes; beyond that, or if it is none, it is refused as given. */
+export function textWithin(file: string, most: number, refused: Refused): string {
   const bytes = bytesOf(file, most);
-  if (bytes.length > most) throw new Refusal([above]);
+  if (bytes.length > most) throw new Refusal([refused.tooLarge]);
   try {
     const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
     if (!text.includes("\0")) return text;
   } catch {
     // Falls through to the refusal below: bytes that are no UTF-8.
   }
-  throw new Refusal([notText(file)]);
+  throw new Refusal([refused.notText]);
 }

@@ -5,6 +5,7 @@ import {
   gradesWords,
   showCount,
   showOurs,
+  sources,
   totalsWords,
 } from "@hoopstay/core";
 import { tableLines } from "./columns.ts";
@@ -57,7 +58,7 @@ export function showEvidence(
 function knownLines(rows: readonly EvidenceRow[]): string[] {
   const together = new Map<string, EvidenceRow[]>();
   for (const row of rows) {
-    const key = `${row.edition}, ${row.place} [${row.grade}]: ${row.reason}`;
+    const key = `${sources[row.source].title}, ${row.edition}, ${row.place} [${row.grade}]: ${row.reason}`;
     together.set(key, [...(together.get(key) ?? []), row]);
   }
   return [...together].map(([key, own]) => bullet(`${key}. ${own.map(pairOf).join("; ")}`));

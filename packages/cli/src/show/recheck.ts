@@ -1,6 +1,5 @@
-import type { MadeFrom, PrintedLine } from "@hoopstay/report";
-import type { Outcome } from "../commands/check.ts";
-import { type Difference, differingLines } from "../commands/differing-lines.ts";
+import type { MadeFrom } from "@hoopstay/report";
+import type { Difference } from "../commands/differing-lines.ts";
 import { bullet, leadOf, notSealed, wrap } from "./lines.ts";
 
 /** A report beside the same one made again. */
@@ -12,24 +11,28 @@ export interface Rechecked {
   readonly names: readonly [house: string, site: string];
   /** Both are the same to the last sign. */
   readonly same: boolean;
-  readonly before: readonly PrintedLine[];
-  readonly again: readonly PrintedLine[];
+  /** How many lines the report prints. */
+  readonly printed: number;
+  /** Where the lines of the two part. */
+  readonly differences: readonly Difference[];
 }
+
+/** Whether a report still stands: made again it prints the same, and the same version leaves no other mark. */
+export const stands = ({ from, now, same, differences }: Rechecked): boolean =>
+  same || (differences.length === 0 && from.version !== now);
 
 const mostShown = 20;
 const mostOfOne = 6;
 
 /** What a report is worth today, in words. */
-export function showRecheck(file: string, rechecked: Rechecked): Outcome {
-  const { from, now, digest, names, same, before, again } = rechecked;
-  const differences = same ? [] : differingLines(before, again);
-  const good = same || (differences.length === 0 && from.version !== now);
+export function showRecheck(file: string, rechecked: Rechecked): string {
+  const { from, now, digest, names, differences } = rechecked;
   const lines = [
-    leadOf(good ? "THE SAME" : "DIFFERS", names),
+    leadOf(stands(rechecked) ? "THE SAME" : "DIFFERS", names),
     "",
     wrap(`${file} was made by hoopstay ${from.version} (${from.asked}).`, "  "),
     wrap(
-      `Made again by hoopstay ${now} from the files in it (inputs ${digest.slice(0, 12)}): ${verdictOf(rechecked, differences)}`,
+      `Made again by hoopstay ${now} from the files in it (inputs ${digest.slice(0, 12)}): ${verdictOf(rechecked)}`,
       "  ",
     ),
     ...differences.slice(0, mostShown).flatMap(shown),
@@ -43,19 +46,16 @@ export function showRecheck(file: string, rechecked: Rechecked): Outcome {
     ),
     notSealed,
   ];
-  return { text: `${lines.join("\n")}\n`, code: good ? 0 : 1 };
+  return `${lines.join("\n")}\n`;
 }
 
-function verdictOf(
-  { from, now, same, before }: Rechecked,
-  { length }: readonly Difference[],
-): string {
-  if (same) return `all ${before.length} printed lines are the same, to the last sign.`;
+function verdictOf({ from, now, same, printed, differences: { length } }: Rechecked): string {
+  if (same) return `all ${printed} printed lines are the same, to the last sign.`;
   const older = from.version !== now;
   if (length === 0) {
     return older
-      ? `all ${before.length} printed lines are the same; its look or its drawings are not.`
-      : `all ${before.length} printed lines are the same, but the page is not. It was changed after it was made: do not rely on it.`;
+      ? `all ${printed} printed lines are the same; its look or its drawings are not.`
+      : `all ${printed} printed lines are the same, but the page is not. It was changed after it was made: do not rely on it.`;
   }
   const places = length === 1 ? "1 place" : `${length} places`;
   return older

@@ -7,8 +7,8 @@ import {
   linkIds,
 } from "@hoopstay/core";
 import type { EvaluatedState, Evaluation, LoadSet } from "../review/evaluate.ts";
+import { greaterFirst } from "../review/greater-first.ts";
 import { setLetters } from "../review/summaries.ts";
-import { greaterFirst } from "./alike.ts";
 import { chainAnswer, tieRemark, wholeHouse } from "./chain-answer.ts";
 import { chainRows } from "./chain-rows.ts";
 import { chainContext } from "./context.ts";

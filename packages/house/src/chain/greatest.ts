@@ -1,4 +1,4 @@
-import { greaterFirst } from "./alike.ts";
+import { greaterFirst } from "../review/greater-first.ts";
 
 /** Part of a value that a quick one may differ by, a thousand times its rounding. */
 export const nearness = 1e-6;

@@ -1,5 +1,5 @@
 import type { CombinationId } from "@hoopstay/stability";
-import { greaterFirst } from "./alike.ts";
+import { greaterFirst } from "../review/greater-first.ts";
 import { greatestOf } from "./greatest.ts";
 import type { LinkRow } from "./link.ts";
 import type { RowRating } from "./row-rating.ts";

@@ -1,8 +1,8 @@
 import { measured, type StateSummary, speedLimit, type Words } from "@hoopstay/core";
 import type { WindCase } from "@hoopstay/load";
-import { greaterFirst } from "../chain/alike.ts";
 import { jointOf } from "../together/joint.ts";
 import type { Evaluation } from "./evaluate.ts";
+import { greaterFirst } from "./greater-first.ts";
 import { governingOf } from "./summaries.ts";
 import { checkWords, comesFrom, compassFrom, type SummaryId } from "./words.ts";
 

@@ -2,9 +2,9 @@ import type { CaseWords, CheckSummary, Measured, StateSummary } from "@hoopstay/
 import { measured } from "@hoopstay/core";
 import { codeSpeed, directionality, type WindCase, workingGust } from "@hoopstay/load";
 import type { CheckOutcome, CombinationId, Governing } from "@hoopstay/stability";
-import { greaterFirst } from "../chain/alike.ts";
 import { type JointResult, jointBelow, jointOf, singleFactor } from "../together/joint.ts";
 import type { EvaluatedState, Evaluation, LoadSet } from "./evaluate.ts";
+import { greaterFirst } from "./greater-first.ts";
 import { heldIn } from "./held-checks.ts";
 import type { Hold } from "./hold.ts";
 import { leastOutcomes } from "./least-check.ts";

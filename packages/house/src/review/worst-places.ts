@@ -1,5 +1,6 @@
 import type { CheckOutcome, Governing } from "@hoopstay/stability";
 import type { EvaluatedState, Evaluation } from "./evaluate.ts";
+import { greaterFirst } from "./greater-first.ts";
 import { governingOf } from "./summaries.ts";
 
 /** The state and the outcome that govern one check over all states, as the house is held. */
@@ -39,7 +40,7 @@ export function lowestPlaces(evaluation: Evaluation): LimitPlace[] {
         state,
         outcome: (governingOf(state.set, hold, combination)[index] as Governing).byLimit,
       }))
-      .reduce((a, b) => (b.outcome.limit < a.outcome.limit ? b : a), {
+      .reduce((a, b) => (greaterFirst(a.outcome.limit, b.outcome.limit) < 0 ? b : a), {
         state: worst.state,
         outcome: worst.governing.byLimit,
       }),

@@ -25,6 +25,7 @@ import {
 import type { Evaluation, LoadSet } from "../review/evaluate.ts";
 import type { Hold } from "../review/hold.ts";
 import { anchorSteps, factoredWeight, weightAbout } from "./holding-steps.ts";
+import { mustAgree } from "./must-agree.ts";
 import type { ParentWork } from "./parent-chapter.ts";
 import { slideTrial } from "./slide-trial.ts";
 
@@ -119,9 +120,12 @@ function agree(evaluation: Evaluation, { set, outcome }: CheckSubject, found: Co
     [found.my, row[4]],
   ] as const;
   for (const [worked, unit] of pairs) {
-    if (Math.abs(worked - evaluation.pressure * (unit as number)) > 1e-9 * scale) {
-      throw new Error(`the working of ${outcome.check} disagrees with its load case`);
-    }
+    mustAgree(
+      `a load case of ${outcome.check}`,
+      worked,
+      evaluation.pressure * (unit as number),
+      scale,
+    );
   }
 }
 

@@ -1,6 +1,7 @@
 import { type Chapter, derived, formula, sumOf } from "@hoopstay/core";
 import { leverMoment } from "@hoopstay/load";
 import { type BaseLine, combinationCitations, type HoldingTerms } from "@hoopstay/stability";
+import { mustAgree } from "./must-agree.ts";
 
 export const factoredWeight = formula({
   id: "factored-weight",
@@ -89,7 +90,5 @@ export function anchorSteps(
   const words = line ? "anchors times their arms; none on or beyond the line" : "all anchors";
   const sum = sumOf("anchor-sum", "R_T", words, measure, terms, derived("sum"));
   const worked = chapter.work(sum, values);
-  if (Math.abs(worked - whole) > 1e-9 * Math.max(Math.abs(whole), 1)) {
-    throw new Error("the working of the anchors disagrees with their check");
-  }
+  mustAgree("the anchors", worked, whole, Math.max(Math.abs(whole), 1));
 }

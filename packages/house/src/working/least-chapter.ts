@@ -4,6 +4,7 @@ import { demandOf, utilization } from "@hoopstay/stability";
 import type { Evaluation } from "../review/evaluate.ts";
 import { leastOutcomes } from "../review/least-check.ts";
 import { checkWords } from "../review/words.ts";
+import { mustAgree } from "./must-agree.ts";
 
 /** The least load of the standard that comes out worst over all states, band by band. */
 export function leastChapter(evaluation: Evaluation): Chapter | null {
@@ -29,7 +30,7 @@ export function leastChapter(evaluation: Evaluation): Chapter | null {
   });
   const sum = (symbol: string, name: string, measure: "force" | "moment") =>
     sumOf(
-      `least-${measure}`,
+      `least-${measure}-sum`,
       symbol,
       name,
       measure,
@@ -48,9 +49,7 @@ export function leastChapter(evaluation: Evaluation): Chapter | null {
   const combination = holds.at(-1)?.terms[site.combination].combination;
   if (!combination || site.slope || check === "lift") return chapter;
   const demand = chapter.work({ ...demandOf, measure }, [combination.wind, wind, 0]);
-  if (Math.abs(demand - outcome.demand) > 1e-9 * outcome.demand) {
-    throw new Error("the working of the least load disagrees with its check");
-  }
+  mustAgree("the least load", demand, outcome.demand, outcome.demand);
   if (outcome.resistance > 0) {
     chapter.work(utilization, [demand, outcome.resistance], {
       note: "resistance as in the checks of this kind: weight, anchors, friction; no uplift",

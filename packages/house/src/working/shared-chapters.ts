@@ -14,6 +14,7 @@ import {
 import { bearingInset } from "@hoopstay/stability";
 import type { EvaluatedState, Evaluation } from "../review/evaluate.ts";
 import { grossAreas } from "../state/states.ts";
+import { mustAgree } from "./must-agree.ts";
 import {
   basePressure,
   flatEndArea,
@@ -47,9 +48,7 @@ export function shellChapter({ house, shell }: Evaluation): Chapter {
   chapter.work(springingShare, [zs, f]);
   const { radius, springAngle, crownAngle, c } = shell.arc;
   const end = chapter.work(flatEndArea, [radius, springAngle, crownAngle, c, b, zs]);
-  if (Math.abs(end - shell.endArea) > 1e-9 * shell.endArea) {
-    throw new Error("the working of the end area disagrees with the shell");
-  }
+  mustAgree("the end area", end, shell.endArea, shell.endArea);
   const arc = chapter.work(hoopArc, [radius, springAngle, crownAngle]);
   chapter.work(sideWallArea, [L, zs, arc]);
   chapter.work(roofArea, [L, arc]);

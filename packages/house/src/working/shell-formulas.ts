@@ -161,7 +161,7 @@ export const restArea = formula({
     ["A_g", "gross area of this wall", "area"],
   ],
   expression: "2 * A_side + 2 * A_e + A_roof - A_g",
-  citation: cite("asce-7-16", "26.2, partially enclosed: A_gi", "read"),
+  citation: cite("asce-7-16", "26.2, partially enclosed: A_gi", "second-hand"),
   evaluate: (side, end, roof, own) => 2 * side + 2 * end + roof - own,
 });
 
@@ -200,7 +200,7 @@ export const openingShare = formula({
     ["A_oi", "openings of the rest", "area"],
   ],
   expression: "A_o / A_oi",
-  citation: cite("asce-7-16", "26.2, partially enclosed: more than 1.10", "read"),
+  citation: cite("asce-7-16", "26.2, partially enclosed: more than 1.10", "second-hand"),
   evaluate: (opening, others) => opening / others,
 });
 
@@ -214,6 +214,6 @@ export const restShare = formula({
     ["A_gi", "gross area of the rest", "area"],
   ],
   expression: "A_oi / A_gi",
-  citation: cite("asce-7-16", "26.2, partially enclosed: 0.20 at most", "read"),
+  citation: cite("asce-7-16", "26.2, partially enclosed: 0.20 at most", "second-hand"),
   evaluate: (openings, gross) => openings / gross,
 });

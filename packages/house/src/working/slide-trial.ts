@@ -13,6 +13,7 @@ import {
   utilization,
   worstSlideAt,
 } from "@hoopstay/stability";
+import { mustAgree } from "./must-agree.ts";
 
 const tethersAgainst = formula({
   id: "tethers-against",
@@ -79,11 +80,7 @@ export function slideTrial(
   const resistance = chapter.work(slidingResistance, [friction, contact, tether], as("R"));
   const whole = worstSlideAt(sliding, wind, pressure);
   const scale = Math.max(whole.demand, Math.abs(whole.resistance), 1);
-  if (
-    Math.abs(demand - whole.demand) > 1e-9 * scale ||
-    Math.abs(resistance - whole.resistance) > 1e-9 * scale
-  ) {
-    throw new Error("the working of sliding disagrees with its check");
-  }
+  mustAgree("the push of sliding", demand, whole.demand, scale);
+  mustAgree("what resists sliding", resistance, whole.resistance, scale);
   if (resistance > 0) chapter.work(utilization, [demand, resistance], mark ? as("E/R") : {});
 }

@@ -18,6 +18,7 @@ import {
 } from "@hoopstay/section";
 import type { BarPart } from "../model/part.ts";
 import type { Evaluation } from "../review/evaluate.ts";
+import { mustAgree } from "./must-agree.ts";
 
 const toleratedSize = formula({
   id: "tolerated-size",
@@ -134,11 +135,7 @@ export function weightChapter({ house }: Evaluation): Chapter | null {
       const weight = weightSteps(chapter, tube, end);
       const step = chapter.steps[from];
       if (step) chapter.steps[from] = { ...step, note: `${of.join(", ")}; ${end} weight` };
-      if (Math.abs(weight - known[end]) > 1e-9 * known[end]) {
-        throw new Error(
-          `the working of the weight of ${of.join(", ")} disagrees with its take-off`,
-        );
-      }
+      mustAgree(`the weight of ${of.join(", ")}`, weight, known[end], known[end]);
     }
   }
   return chapter;

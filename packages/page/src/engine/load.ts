@@ -1,4 +1,4 @@
-import { type Inputs, readInputs } from "@hoopstay/file";
+import { type Inputs, metaOf, readInputs } from "@hoopstay/file";
 import { type Evaluation, evaluate, type ReviewMeta } from "@hoopstay/house";
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
@@ -26,12 +26,11 @@ export function load(texts: Texts): Loaded {
   if (last && last.texts.house === texts.house && last.texts.site === texts.site) return last;
   const textOf = (file: string): string => (file === fileNames.house ? texts.house : texts.site);
   const inputs = readInputs(fileNames.house, fileNames.site, textOf, digest);
-  const { house, site, rows, date, files } = inputs;
   last = {
     texts,
     inputs,
-    evaluation: evaluate(house, site),
-    meta: { version: __VERSION__, digest: inputs.digest, date, files, inputs: rows },
+    evaluation: evaluate(inputs.house, inputs.site),
+    meta: metaOf(inputs, __VERSION__),
   };
   return last;
 }

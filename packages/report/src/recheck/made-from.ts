@@ -19,8 +19,8 @@ const opening = `<script type="application/json" id="${id}">`;
 const closing = "</script>";
 
 /**
- * Data that a browser neither shows nor runs. No sign of the files can end the element early: `<` and `>`
- * are written as their codes, and so is what could reverse the direction of a line in an editor.
+ * Data that a browser neither shows nor runs. No sign of the files can end the element early: `<` and
+ * `>` are written as their codes, and so is what could reverse the direction of a line in an editor.
  */
 export function madeFromMarkup(review: Review, units: System, of: string | null): string {
   const asked: Asked = review.hold ? "hold" : review.chain ? "first" : "check";

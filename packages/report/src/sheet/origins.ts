@@ -18,9 +18,9 @@ const kin = (one: Measure, other: Measure): boolean =>
   one === other || [one, other].every((measure) => measure === "force" || measure === "moment");
 
 /**
- * Which earlier step every number put in came out of: one of the same size and measure, of its
- * own chapter first, then of one already named in it, the same symbol, the nearest. Noughts and ones name none, nor does a plain ratio of another name
- * in another chapter: it may be equal by chance.
+ * Which earlier step every number put in came out of: one of the same size and measure, of its own
+ * chapter first, then of one already named in it, the same symbol, the nearest. Noughts and ones name
+ * none, nor does a plain ratio of another name in another chapter: it may be equal by chance.
  */
 export function originsOf(
   chapters: readonly Chapter[],

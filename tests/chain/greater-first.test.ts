@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { greaterFirst } from "../../packages/house/src/chain/alike.ts";
 import { greatestOf } from "../../packages/house/src/chain/greatest.ts";
+import { greaterFirst } from "../../packages/house/src/review/greater-first.ts";
 
 describe("what rounding alone tells apart stays in its order", () => {
   test.each([
