@@ -148,8 +148,8 @@ const nextRadius = (): number => {
   return radius;
 };
 
-const hoops = perSecond(() => work(nextRadius()), 30, 20);
-const inHouse = perSecond(() => houseWork(nextRadius()), 30, 20);
+const hoops = perSecond(() => work(nextRadius()), 150, 20);
+const inHouse = perSecond(() => houseWork(nextRadius()), 150, 20);
 const floor = perSecond(flattened(), 30, 100);
 console.log(
   `hoop, two feet, two readings: ${(1e6 / hoops).toFixed(0)} microseconds

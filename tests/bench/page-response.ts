@@ -81,11 +81,15 @@ async function measured(page: Page): Promise<void> {
   await page.goto(pathToFileURL(pageFile).href);
   await startFromExample(page);
   await workedOut(page);
-  const start = performance.now();
-  await page.reload();
-  await page.locator(".boxes").waitFor();
-  const first = performance.now() - start;
-  await workedOut(page);
+  const visits: number[] = [];
+  for (let visit = 0; visit < 7; visit += 1) {
+    const start = performance.now();
+    await page.reload();
+    await page.locator(".boxes").waitFor();
+    visits.push(performance.now() - start);
+    await workedOut(page);
+  }
+  const first = share(visits, 0.5);
   await page.locator(".tabs").getByRole("link", { name: "House", exact: true }).click();
   const field = page.getByLabel("How wide is it, foot to foot?");
   const changes = (await field.evaluate(typeWidths, warming + timed)).slice(warming);
@@ -98,7 +102,7 @@ async function measured(page: Page): Promise<void> {
     `page, a keystroke to lift, tip and slide redrawn: ${words(stability)}
   and with the quick look at the hoop: ${words(hoop)}
   a keystroke with bare arithmetic: ${words(bare)}
-  from file:// to the first answer of a second visit: ${first.toFixed(0)} ms`,
+  from file:// to the first answer of a later visit, median: ${first.toFixed(0)} ms`,
   );
   const floor = share(bare, 0.5);
   const told = { better: "less", room: 2 } as const;

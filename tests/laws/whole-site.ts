@@ -48,10 +48,10 @@ function groundOf(draw: Draw): Tree {
 export function siteTree(draw: Draw, house: Tree, { level }: SiteKinds): Tree {
   const basis = draw.pick(["gust", "service", "design"]);
   const exposure = draw.pick([undefined, "B", "C", "D"]);
-  // Slanted tethers on a slope take a search: fewer houses.
+  // Slanted tethers on a slope take a search, of seconds where downhill is unknown: few houses.
   const aslant = /"toward":"(out|in|front|back)"/.test(JSON.stringify(house));
   const downhill = () => draw.pick(compass);
-  const slope = draw.maybe(aslant ? 20 : 35, () => ({
+  const slope = draw.maybe(aslant ? 5 : 35, () => ({
     angle: new Size(draw.whole(1, 8), "deg"),
     downhill: draw.maybe(60, downhill),
   }));
