@@ -42,7 +42,9 @@ export async function opened<T>(
 
 /** What the accessibility checks find on a page. */
 export async function violationsOn(page: Page): Promise<string[]> {
-  const { violations } = await page.evaluate<AxeResults>(`${axe.source}; axe.run()`);
+  const { violations } = await page.evaluate<AxeResults>(
+    `${axe.source}; axe.run({ resultTypes: ["violations"] })`,
+  );
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.target)}`);
 }
 

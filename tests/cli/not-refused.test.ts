@@ -10,6 +10,9 @@ interface HostileRow extends RefusedRow {
   readonly page?: readonly string[];
 }
 
+/** The files a report carries: no browser reads markup there before a "<". */
+const inertData = /<script type="application\/json" id="[\w-]+">[^<]*<\/script>/;
+
 const check = ["check", "house.yaml", "site.yaml"];
 const rows = readTable<HostileRow>("not-refused");
 
@@ -25,7 +28,8 @@ describe("fixtures/refused/not-refused.yaml", () => {
       expect(stdout).toMatch(/^DOES NOT HOLD {3}/);
       for (const line of stdout.trimEnd().split("\n")) expect(line.length).toBeLessThanOrEqual(80);
       expect(row.screen?.filter((text) => stdout.includes(text)) ?? []).toEqual([]);
-      expect(row.page?.filter((text) => report.includes(text)) ?? []).toEqual([]);
+      const shown = report.replace(inertData, "");
+      expect(row.page?.filter((text) => shown.includes(text)) ?? []).toEqual([]);
       expect(report.match(/<script\b/g)?.length ?? 0).toBeLessThanOrEqual(1);
     });
   });

@@ -1,4 +1,4 @@
-import { derived, formula } from "@hoopstay/core";
+import { derived, formula, sumOf } from "@hoopstay/core";
 import { describe, expect, it } from "vitest";
 import { expressionRow } from "../../packages/report/src/typeset/expression.ts";
 import { equationMarkup, symbolMarkup } from "../../packages/report/src/typeset/mathml.ts";
@@ -91,6 +91,17 @@ describe("markup", () => {
     });
     expect(equationMarkup(area)).toBe(
       "<math><mi>A</mi><mo>=</mo><msup><mi>b</mi><mn>2</mn></msup></math>",
+    );
+  });
+
+  it("lets a line break within a long sum", () => {
+    const terms = "abcdefgh".split("");
+    const given = terms.map((symbol) => ({ symbol, name: symbol, measure: "force" }) as const);
+    const sum = sumOf("sum", "S", "sum", "force", given, derived("sum"));
+    const row = (start: string, letters: string[]) =>
+      `<math>${start}${letters.map((letter) => `<mi>${letter}</mi>`).join("<mo>+</mo>")}</math>`;
+    expect(equationMarkup(sum)).toBe(
+      `${row("<mi>S</mi><mo>=</mo>", terms.slice(0, 6))} ${row('<mo form="infix">+</mo>', terms.slice(6))}`,
     );
   });
 

@@ -2,7 +2,7 @@ import type { GoverningCheck } from "./review.ts";
 
 /** The case of a check's ratio, and that of its code speed where it is another. */
 export function governingCases(
-  { from, codeSpeed }: GoverningCheck,
+  { from, codeSpeed }: Pick<GoverningCheck, "from" | "codeSpeed">,
   combination: "ASD" | "LRFD",
 ): string {
   const of = from.ratio[combination].id;

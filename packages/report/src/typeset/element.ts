@@ -13,6 +13,8 @@ export const name = (letters: string): Row => [element("mi", letters)];
 export const uprightLetter = (letter: string): Row => [`<mi mathvariant="normal">${letter}</mi>`];
 export const figures = (digits: string): Row => [element("mn", digits)];
 export const sign = (mark: string): Row => [element("mo", mark)];
+/** A sign between two terms that starts a row. */
+export const infix = (mark: string): Row => [`<mo form="infix">${mark}</mo>`];
 export const thinSpace: Row = ['<mspace width=".17em"/>'];
 /** Wide enough that two numbers with it between them are not read as one. */
 export const argumentComma: Row = ['<mo rspace=".28em">,</mo>'];

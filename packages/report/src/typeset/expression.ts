@@ -4,6 +4,7 @@ import {
   figures,
   fraction,
   grouped,
+  infix,
   joined,
   name,
   power,
@@ -25,9 +26,40 @@ interface Tree {
   readonly content?: Tree;
 }
 
+const treeOf = (expression: string) => parseExpression(expression) as unknown as Tree;
+
 /** Typesets a printed expression, from the very tree that the second evaluation reads. */
-export const expressionRow = (expression: string): Row =>
-  rowOf(parseExpression(expression) as unknown as Tree);
+export const expressionRow = (expression: string): Row => rowOf(treeOf(expression));
+
+/** Terms of a sum that fit side by side on a narrow paper. */
+const termsInRow = 6;
+
+/** The same in rows: a line breaks between those of a long sum, inside of one it cannot. */
+export function expressionRows(expression: string): readonly Row[] {
+  const terms = termsOf(treeOf(expression));
+  const starts = terms.flatMap((_, place) => (place % termsInRow === 0 ? [place] : []));
+  return starts.map((start) =>
+    terms
+      .slice(start, start + termsInRow)
+      .flatMap(({ mark, row }, place) => [
+        ...(mark ? (place === 0 ? infix : sign)(mark) : []),
+        ...row,
+      ]),
+  );
+}
+
+interface Term {
+  readonly mark?: string;
+  readonly row: Row;
+}
+
+/** The terms of a sum, each but the first with its sign. */
+function termsOf(tree: Tree): readonly Term[] {
+  const [one, other] = tree.args ?? [];
+  const isSum = tree.type === "OperatorNode" && (tree.op === "+" || tree.op === "-");
+  if (!isSum || !one || !other) return [{ row: rowOf(tree) }];
+  return [...termsOf(one), { mark: plusOrMinus(tree.op), row: rowOf(other) }];
+}
 
 function rowOf(tree: Tree): Row {
   const { type, args = [] } = tree;
@@ -37,7 +69,7 @@ function rowOf(tree: Tree): Row {
   if (type === "FunctionNode") return call(tree.fn?.name ?? "", args.map(bare));
   const [one, other] = args;
   if (type === "OperatorNode" && one) {
-    return other ? operation(tree.op, one, other) : grouped(plusOrMinus(tree.op), rowOf(one));
+    return other ? operation(tree.op, one, other) : grouped(sign(plusOrMinus(tree.op)), rowOf(one));
   }
   throw new Error(`no typesetting of a ${type}`);
 }
@@ -67,12 +99,12 @@ function operation(operator: string | undefined, one: Tree, other: Tree): Row {
   if (operator === "/") return fraction(bare(one), bare(other));
   if (operator === "^") return power(rowOf(one), bare(other));
   if (operator === "*") return [...rowOf(one), ...between(other), ...rowOf(other)];
-  return [...rowOf(one), ...plusOrMinus(operator), ...rowOf(other)];
+  return [...rowOf(one), ...sign(plusOrMinus(operator)), ...rowOf(other)];
 }
 
-function plusOrMinus(operator: string | undefined): Row {
-  if (operator === "+") return sign("+");
-  if (operator === "-") return sign("\u2212");
+function plusOrMinus(operator: string | undefined): string {
+  if (operator === "+") return "+";
+  if (operator === "-") return "\u2212";
   throw new Error(`no typesetting of the operator ${operator}`);
 }
 

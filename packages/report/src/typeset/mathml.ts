@@ -1,7 +1,7 @@
 import type { Formula } from "@hoopstay/core";
 import { text } from "../html/escape.ts";
 import { math, type Row, sign } from "./element.ts";
-import { expressionRow } from "./expression.ts";
+import { expressionRow, expressionRows } from "./expression.ts";
 import { isName, symbolRow } from "./symbol.ts";
 
 /** A name, or names with a fraction bar between them; nothing for other text. */
@@ -19,10 +19,10 @@ export function symbolMarkup(symbol: string): string {
   return row ? [math(row), ...others.map(text)].join(" ") : text(symbol);
 }
 
-/** The formula as an equation, in MathML. */
+/** The formula as an equation, in MathML; a long sum in several, for a line to break between. */
 export function equationMarkup({ symbol, expression }: Formula): string {
   const left = namesRow(symbol);
-  const right = expressionRow(expression);
-  if (!left) return `${text(symbol)} = ${math(right)}`;
-  return math([...left, ...sign("="), ...right]);
+  const [first = [], ...others] = expressionRows(expression);
+  const start = left ? math([...left, ...sign("="), ...first]) : `${text(symbol)} = ${math(first)}`;
+  return [start, ...others.map(math)].join(" ");
 }
