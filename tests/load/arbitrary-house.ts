@@ -62,7 +62,7 @@ export const body: fc.Arbitrary<WindBody> = fc
   .map(({ lines, obstacles, area, y }) => ({
     shell: shellOf(lines),
     obstacles,
-    frame: { area, x: 0, y, z: lines.rise },
+    frame: { dragArea: area, x: 0, y, z: lines.rise },
   }));
 
 export const ends: fc.Arbitrary<EndsPresent> = fc.record({

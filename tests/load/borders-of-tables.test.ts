@@ -93,7 +93,7 @@ describe("readings of the quarter", () => {
   });
 
   test("an open house has the sets of a free roof and those of a covered one, a bare one none", () => {
-    const body = { shell, obstacles: [], frame: { area: 1, x: 0, y: 0, z: 1 } };
+    const body = { shell, obstacles: [], frame: { dragArea: 1, x: 0, y: 0, z: 1 } };
     const covered = roofSetsOf(body, "covered");
     const open = roofSetsOf(body, "open");
     expect(covered.across).toHaveLength(archedAcross(shell).length);

@@ -83,7 +83,7 @@ describe(`laws of load cases (seed ${seed})`, () => {
           });
           const spot = { x: scale, y: 2 * scale, z: scale / 2, outside: true };
           const box = { ...spot, areaAcross: scale ** 2, areaAlong: 2 * scale ** 2 };
-          const frame = { area: 9 * scale ** 2, x: 0, y: scale / 4, z: scale };
+          const frame = { dragArea: 9 * scale ** 2, x: 0, y: scale / 4, z: scale };
           const surfaces = surfacesOf({ shell, obstacles: [box], frame }, over, present);
           const sizes = { across: shell.L, along: shell.b };
           return torsionCases(surfaces, [0.55, -0.55], sizes);

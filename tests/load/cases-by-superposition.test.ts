@@ -30,7 +30,7 @@ const shell = shellOf({
 const body: WindBody = {
   shell,
   obstacles: [{ x: 1, y: 4, z: 0.7, areaAcross: 2, areaAlong: 3, outside: true }],
-  frame: { area: 5, x: 0.3, y: -0.4, z: 1.6 },
+  frame: { dragArea: 5, x: 0.3, y: -0.4, z: 1.6 },
 };
 const ends = { front: true, back: false };
 

@@ -44,7 +44,7 @@ function houseOf(
 ) {
   const shell = shellOf(lines);
   const { hoopDiameter, hoopLine, hoopCount } = shell;
-  const frame = { area: hoopDiameter * hoopLine * hoopCount, x: 0, y: 0, z: 1 };
+  const frame = { dragArea: 1.2 * hoopDiameter * hoopLine * hoopCount, x: 0, y: 0, z: 1 };
   const surfaces = surfacesOf({ shell, obstacles: [], frame }, over, present);
   const loads: LoadsOfCases = {
     surfaces,

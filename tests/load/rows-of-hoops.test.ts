@@ -15,7 +15,7 @@ import { describe, expect, test } from "vitest";
 import { centreLines, holds, insideCoefficients, seed, surfacesOf } from "./arbitrary-house.ts";
 
 const both = { front: true, back: true };
-const bare = { area: 1, x: 0, y: 0, z: 1 };
+const bare = { dragArea: 1, x: 0, y: 0, z: 1 };
 
 function loadsOn(shell: Shell, over: "covered" | "open", inside: readonly number[]): LoadsOfCases {
   const surfaces = surfacesOf({ shell, obstacles: [], frame: bare }, over, both);

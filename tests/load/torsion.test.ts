@@ -22,7 +22,7 @@ describe(`torsion and least loads by hand (seed ${seed})`, () => {
         const plain = { shape: "round" as const, span, rise: span / 2, length, springing: 0 };
         const shell = shellOf({ ...plain, hoopDiameter: 0.05, hoopCount: 9 });
         const [B, L] = [span + 0.05, length + 0.05];
-        const house = { shell, obstacles: [], frame: { area: 0, x: 0, y: 0, z: 0 } };
+        const house = { shell, obstacles: [], frame: { dragArea: 0, x: 0, y: 0, z: 0 } };
         const surfaces = surfacesOf(house, "covered", { front: true, back: true });
         const { cases, ...table } = torsionCases(surfaces, [0.18], { across: L, along: B });
         const half = { arc: Math.SQRT1_2, span: Math.sqrt(3) / 2 };
@@ -85,7 +85,7 @@ describe(`torsion and least loads by hand (seed ${seed})`, () => {
   test("one end missing: inside pressure does not cancel, 36 % more drag at L/B 2.7", () => {
     const plain = { shape: "round" as const, span: 5.95, rise: 2.975, length: 16.15 };
     const shell = shellOf({ ...plain, springing: 0, hoopDiameter: 0.05, hoopCount: 15 });
-    const house = { shell, obstacles: [], frame: { area: 0, x: 0, y: 0, z: 0 } };
+    const house = { shell, obstacles: [], frame: { dragArea: 0, x: 0, y: 0, z: 0 } };
     const drag = (front: boolean, inside: number) => {
       const surfaces = surfacesOf(house, "covered", { front, back: true });
       const { count, components } = singleCheckCases(surfaces, [inside, -inside]);

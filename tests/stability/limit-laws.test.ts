@@ -133,7 +133,7 @@ describe(`laws of limits (seed ${seed})`, () => {
           hoopDiameter: 0.05,
           hoopCount: 9,
         });
-        const body = { shell, obstacles: [], frame: { area: 0, x: 0, y: 0, z: 0 } };
+        const body = { shell, obstacles: [], frame: { dragArea: 0, x: 0, y: 0, z: 0 } };
         const sets = roofSetsOf(body, "covered");
         const surfaces = windSurfaces(body, "covered", { front: true, back: true }, sets);
         const table = singleCheckCases(surfaces, [0.18, -0.18]);

@@ -1,4 +1,5 @@
 import {
+  type Combination,
   combinations,
   type LineTerms,
   type SlidingTerms,
@@ -91,6 +92,36 @@ const scaleOf = ({ terms }: SlidingTerms): number =>
   terms.holding.anchors.reduce((sum, { pull }) => sum + pull, terms.deadNormal + terms.downslope);
 
 const isLimited = (limit: number): boolean => limit > 1e-9 * design && limit < 1000 * design;
+
+describe("tethers that pull against each other", () => {
+  const tethers = [0.1, 0.2, 0.3].map((level, place) => {
+    const side = place < 2 ? -1 : 1;
+    const toward = [side * level, 0, -Math.sqrt(1 - level * level)] as const;
+    return { x: 2, y: 0, pull: 1, toward };
+  });
+  const weight = { name: "low" as const, W: 1, x: 0, y: 0, z: 1 };
+  const combination = combinations[0] as Combination;
+  const turned = { weightMoment: 0, anchorMoment: 0, slopeMoment: 0 };
+  const resistanceOf = (anchors: typeof tethers) => {
+    const holding = { weight, anchors, slope: null, friction: 0.4 };
+    const level = { downslope: 0, deadNormal: 0, anchorDown: 0, sideways: true };
+    const terms = { ...level, combination, holding };
+    const sliding = { terms, right: turned, left: turned };
+    return slideAt(sliding, { fx: 1, fy: 0, fz: 1, turnRight: 1, turnLeft: 1 }, design).resistance;
+  };
+
+  test("leave no resistance where they even out, though rounding leaves some", () => {
+    expect(0.1 + 0.2 - 0.3).toBeGreaterThan(0);
+    expect(resistanceOf(tethers)).toBe(0);
+  });
+
+  test("count for what they differ by", () => {
+    const [first, ...others] = tethers;
+    if (!first) throw new Error("no tether");
+    const stronger = [{ ...first, pull: 1 + 1e-9 }, ...others];
+    expect(resistanceOf(stronger)).toBeCloseTo(1e-10 * combination.anchor, 15);
+  });
+});
 
 describe(`the search for the sliding limit, by plain looking (seed ${seed})`, () => {
   test("on a known slope nothing fails below the limit, and it fails there", () => {

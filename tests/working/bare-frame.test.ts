@@ -1,6 +1,7 @@
 import { chainOf, evaluate, makeReview } from "@hoopstay/house";
 import { describe, expect, it } from "vitest";
-import { bareAreaOf } from "../../packages/house/src/model/bar-face.ts";
+import { bareDragAreaOf } from "../../packages/house/src/model/bar-face.ts";
+import type { BarPart } from "../../packages/house/src/model/part.ts";
 import { sloping } from "../hold-down/example-house.ts";
 
 const files = { house: "", site: "" };
@@ -9,13 +10,24 @@ const evaluation = evaluate(sloping.house, sloping.site);
 const review = makeReview(evaluation, meta, { full: true, chain: chainOf(evaluation) });
 
 describe("the bare frame", () => {
-  it("shows the wind the largest size of every kind of bar, angles and flats too", () => {
-    const place = { x: 0, y: 0, z: 1 };
-    const bar = { kind: "bar", what: "brace", count: 3, length: 2, frame: true, ...place } as const;
-    const area = (tube: Parameters<typeof bareAreaOf>[0]["tube"]) => bareAreaOf({ ...bar, tube });
-    expect(area({ kind: "angle", legs: [0.05, 0.03], thickness: 0.003 })).toBeCloseTo(0.3, 12);
-    expect(area({ kind: "flat", width: 0.04, thickness: 0.005 })).toBeCloseTo(0.24, 12);
-    expect(area({ kind: "bar", diameter: 0.012 })).toBeCloseTo(0.072, 12);
+  const place = { x: 0, y: 0, z: 1 };
+  const bars = { kind: "bar", what: "brace", count: 3, length: 2, frame: true, ...place } as const;
+  const drag = (tube: BarPart["tube"]) => bareDragAreaOf({ ...bars, tube });
+  const [round, flat] = [1.2, 2.0];
+  const plain = { convention: "other", galvanized: false } as const;
+
+  it.each([
+    ["an angle", { kind: "angle", legs: [0.05, 0.03], thickness: 0.003 }, flat * 0.3],
+    ["a flat", { kind: "flat", width: 0.04, thickness: 0.005 }, flat * 0.24],
+    [
+      "a rectangular tube",
+      { kind: "rectangular", depth: 0.05, width: 0.1, wall: 0.003, ...plain },
+      flat * 0.6,
+    ],
+    ["a round bar", { kind: "bar", diameter: 0.012 }, round * 0.072],
+    ["a round tube", { kind: "round", outside: 0.06, wall: 0.002, ...plain }, round * 0.36],
+  ] as const)("shows the wind its largest size: %s (ASCE 7-16 figure 29.4-2)", (_, tube, area) => {
+    expect(drag(tube)).toBeCloseTo(area, 12);
   });
 });
 

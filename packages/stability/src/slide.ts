@@ -168,9 +168,14 @@ export function tetherPull(
   if (parts.left + parts.right + parts.middle === 0) return parts.against;
   const needLeft = needOf(right, factor, pressure * wind.turnRight);
   const needRight = needOf(left, factor, pressure * wind.turnLeft);
-  const along = needLeft * parts.left + needRight * parts.right;
-  return parts.against - along - Math.max(needLeft, needRight) * parts.middle;
+  const middle = Math.max(needLeft, needRight) * parts.middle;
+  const along = needLeft * parts.left + needRight * parts.right + middle;
+  const net = parts.against - along;
+  return Math.abs(net) > evenOut * (parts.against + along) ? net : 0;
 }
+
+/** Pulls that differ by this share of their sum or less even out: the rest is rounding. */
+const evenOut = 1e-12;
 
 /** Demand and resistance of sliding at a pressure K_d q_h, Pa; `turned` as in `slopeAgainst`. */
 export function slideAt(

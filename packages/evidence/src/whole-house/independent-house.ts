@@ -57,7 +57,7 @@ export function computeHouse(input: IndependentInput): ComputedHouse {
     },
     shell.h,
   );
-  const body = { shell, obstacles: [], frame: { area: 0, x: 0, y: 0, z: 0 } };
+  const body = { shell, obstacles: [], frame: { dragArea: 0, x: 0, y: 0, z: 0 } };
   const covering = enclosure.kind === "open" ? "open" : "covered";
   const ends = { front: !input.missing.includes("front"), back: !input.missing.includes("back") };
   const surfaces = windSurfaces(body, covering, ends, roofSetsOf(body, covering));

@@ -1,4 +1,5 @@
-import { derived, formula } from "@hoopstay/core";
+import { type Constant, derived, formula } from "@hoopstay/core";
+import { bareFlatDrag, bareTubeDrag } from "@hoopstay/load";
 import type { Tube } from "@hoopstay/section";
 import type { BarPart } from "./part.ts";
 
@@ -18,6 +19,10 @@ export function faceOf(tube: Tube): number {
   }
 }
 
+/** C_f of a section once the film is off: a round one, or one with flat faces. */
+export const bareDragOf = ({ kind }: Tube): Constant =>
+  kind === "round" || kind === "bar" ? bareTubeDrag : bareFlatDrag;
+
 /** What bars of one kind show the wind once the film is off. */
 export const bareArea = formula({
   id: "bare-area",
@@ -34,5 +39,6 @@ export const bareArea = formula({
   evaluate: (count, length, size) => count * length * size,
 });
 
-export const bareAreaOf = ({ count, length, tube }: BarPart): number =>
-  bareArea.evaluate(count, length, faceOf(tube));
+/** C_f times what bars of one kind show the wind, m2. */
+export const bareDragAreaOf = ({ count, length, tube }: BarPart): number =>
+  bareDragOf(tube).value * bareArea.evaluate(count, length, faceOf(tube));

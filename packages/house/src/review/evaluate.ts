@@ -18,7 +18,7 @@ import {
   windSurfaces,
   writeCases,
 } from "@hoopstay/load";
-import { bareAreaOf } from "../model/bar-face.ts";
+import { bareDragAreaOf } from "../model/bar-face.ts";
 import { frameBars } from "../model/frame-parts.ts";
 import type { House } from "../model/house-model.ts";
 import type { Belongs } from "../model/part.ts";
@@ -171,14 +171,14 @@ function loadSet(
 }
 
 function frameTubes(house: House): FrameTubes {
-  let [area, x, y, z] = [0, 0, 0, 0];
+  let [dragArea, x, y, z] = [0, 0, 0, 0];
   for (const bar of frameBars(house.parts)) {
     const { x: px, y: py, z: pz } = bar;
-    const each = bareAreaOf(bar);
-    area += each;
+    const each = bareDragAreaOf(bar);
+    dragArea += each;
     x += each * px;
     y += each * py;
     z += each * pz;
   }
-  return { area, x: x / area, y: y / area, z: z / area };
+  return { dragArea, x: x / dragArea, y: y / dragArea, z: z / dragArea };
 }

@@ -29,7 +29,7 @@ import {
   zoneUplift,
   zoneUpliftMoment,
 } from "@hoopstay/load";
-import { bareArea, faceOf } from "../model/bar-face.ts";
+import { bareArea, bareDragOf, faceOf } from "../model/bar-face.ts";
 import { frameBars } from "../model/frame-parts.ts";
 import type { Evaluation } from "../review/evaluate.ts";
 
@@ -277,16 +277,19 @@ function boxes(evaluation: Evaluation, sums: Sums, axis: Axis, covered: boolean)
 function bareTubes(evaluation: Evaluation, sums: Sums, axis: Axis, ends: EndsPresent): void {
   const { house, shell, pressure } = evaluation;
   const { chapter } = sums;
-  chapter.work(bareTubeDrag, [], {
-    note: "on the whole face of every tube: no solidity ratio, no gust factor, no shielding, no uplift",
-  });
-  frameBars(house.parts).forEach(({ what, count, length, tube, z }, index) => {
+  const bars = frameBars(house.parts);
+  for (const drag of new Set(bars.map(({ tube }) => bareDragOf(tube)))) {
+    chapter.work(drag, [], {
+      note: "on the whole face of every one: no gust factor, no shielding, no uplift",
+    });
+  }
+  bars.forEach(({ what, count, length, tube, z }, index) => {
     const mark = `t${index + 1}`;
     const area = chapter.work(bareArea, [count, length, faceOf(tube)], {
       symbol: `A_${mark}`,
       note: what,
     });
-    const drag = chapter.work(dragForce, [pressure, bareTubeDrag.value, area], {
+    const drag = chapter.work(dragForce, [pressure, bareDragOf(tube).value, area], {
       symbol: `H_${mark}`,
     });
     sums.push(mark, drag, z);

@@ -18,14 +18,24 @@ export const directionality = constant(
   cite("bnbc-2020", "table 6.2.12 (ASCE 7 table 26.6-1)", "read"),
 );
 
-/** C_f of one bare tube, on its diameter and length, without G and without shielding. */
+/** C_f of one bare round tube, on its diameter and length, without G and without shielding. */
 export const bareTubeDrag = constant(
   "bare-tube-drag",
   "C_f",
-  "force coefficient of a bare tube",
+  "force coefficient of a bare round tube",
   1.2,
   "ratio",
   judged("smooth round tube below the drag crisis, no shielding; safe side"),
+);
+
+/** The same of a bar with flat faces, on its largest size and length. */
+export const bareFlatDrag = constant(
+  "bare-flat-drag",
+  "C_f",
+  "force coefficient of a bare tube or bar with flat faces",
+  2,
+  "ratio",
+  cite("asce-7-16", "figure 29.4-2, flat-sided members, solidity below 0.1", "memory"),
 );
 
 /** Friction of wind along film, both faces. */

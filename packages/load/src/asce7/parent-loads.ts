@@ -38,9 +38,9 @@ export interface Obstacle {
   readonly outside: boolean;
 }
 
-/** All bare tubes together: diameter times length, m2, and the centre of it, m. */
+/** All bare tubes together: C_f times size times length, m2, and the centre of it, m. */
 export interface FrameTubes {
-  readonly area: number;
+  readonly dragArea: number;
   readonly x: number;
   readonly y: number;
   readonly z: number;
@@ -150,10 +150,10 @@ export function bareParent(
   obstacles: readonly Obstacle[],
 ): ParentLoad {
   const across = axis === "across";
-  const tubes = bareTubeDrag.value * frame.area;
-  let drag = tubes;
-  let tip = tubes * frame.z;
-  let twist = tubes * (across ? -frame.y : frame.x);
+  const { dragArea } = frame;
+  let drag = dragArea;
+  let tip = dragArea * frame.z;
+  let twist = dragArea * (across ? -frame.y : frame.x);
   for (const { x, y, z, areaAcross, areaAlong } of obstacles) {
     const push = G * attachedBoxDrag.value * (across ? areaAcross : areaAlong);
     drag += push;
