@@ -1,6 +1,6 @@
 import { makeReview, moveCard } from "@hoopstay/house";
 import { showCard, showCardWritten } from "../show/card.ts";
-import { refuseInput, writeWhole } from "../write-whole.ts";
+import { refusePlace, writeWhole } from "../write-whole.ts";
 import type { Outcome } from "./check.ts";
 import { type HeldOptions, heldOf, jsonOf } from "./held.ts";
 
@@ -14,7 +14,7 @@ export async function card(
   siteFile: string,
   { to, json, units }: PageOptions,
 ): Promise<Outcome> {
-  if (to !== undefined) refuseInput(to, [houseFile, siteFile]);
+  if (to !== undefined) refusePlace(to, [houseFile, siteFile]);
   const held = heldOf(houseFile, siteFile, true);
   const record = moveCard(held.evaluation, held.hold, held.meta);
   if (to !== undefined) {

@@ -3,7 +3,7 @@ import { metaOf } from "@hoopstay/file";
 import { evaluate, makeReview, resultOf, workingOfCase } from "@hoopstay/house";
 import { loadInputs } from "../read/load-inputs.ts";
 import { showAnswer } from "../show/answer.ts";
-import { refuseInput, writeWhole } from "../write-whole.ts";
+import { refusePlace, writeWhole } from "../write-whole.ts";
 
 declare const __VERSION__: string;
 
@@ -26,7 +26,7 @@ export async function check(
   siteFile: string,
   options: CheckOptions,
 ): Promise<Outcome> {
-  if (options.report !== undefined) refuseInput(options.report, [houseFile, siteFile]);
+  if (options.report !== undefined) refusePlace(options.report, [houseFile, siteFile]);
   const inputs = loadInputs(houseFile, siteFile);
   const meta = metaOf(inputs, __VERSION__);
   const evaluation = evaluate(inputs.house, inputs.site);

@@ -4,7 +4,7 @@ import { compareReview, readVariants, type VariantHouse } from "@hoopstay/house"
 import { loadInputs } from "../read/load-inputs.ts";
 import { variantOf } from "../read/with-option.ts";
 import { showCompare } from "../show/compare.ts";
-import { refuseInput, writeWhole } from "../write-whole.ts";
+import { refusePlace, writeWhole } from "../write-whole.ts";
 import type { Outcome } from "./check.ts";
 import { jsonOf } from "./held.ts";
 
@@ -23,7 +23,7 @@ export async function compare(
   siteFile: string,
   { json, units, report, with: asked = [] }: CompareOptions,
 ): Promise<Outcome> {
-  if (report !== undefined) refuseInput(report, [houseFile, siteFile]);
+  if (report !== undefined) refusePlace(report, [houseFile, siteFile]);
   const unclear: Complaint[] = [];
   const typed = asked.flatMap((text) => variantOf(text, unclear) ?? []);
   let variants: readonly VariantHouse[] = [];

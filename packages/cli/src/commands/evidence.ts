@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { makeEvidence, type Texts } from "@hoopstay/evidence";
 import { showEvidence } from "../show/evidence.ts";
-import { writeWhole } from "../write-whole.ts";
+import { refusePlace, writeWhole } from "../write-whole.ts";
 import type { Outcome } from "./check.ts";
 
 declare const __VERSION__: string;
@@ -18,6 +18,7 @@ const publishedTexts = (): Texts =>
 
 /** Every published value beside what is computed now; a page on request. */
 export async function evidence({ to, json }: EvidenceOptions): Promise<Outcome> {
+  if (to !== undefined) refusePlace(to, []);
   const review = makeEvidence(publishedTexts());
   const stamp = { program: "hoopstay", version: __VERSION__ };
   if (to !== undefined) {

@@ -1,6 +1,6 @@
 import { cautions, chainOf, makeReview, notCheckedBeside } from "@hoopstay/house";
 import { showChain } from "../show/chain.ts";
-import { refuseInput, writeWhole } from "../write-whole.ts";
+import { refusePlace, writeWhole } from "../write-whole.ts";
 import type { Outcome } from "./check.ts";
 import { evaluatedOf, type HeldOptions, jsonOf } from "./held.ts";
 
@@ -14,7 +14,7 @@ export async function first(
   siteFile: string,
   { json, units, report }: FirstOptions,
 ): Promise<Outcome> {
-  if (report !== undefined) refuseInput(report, [houseFile, siteFile]);
+  if (report !== undefined) refusePlace(report, [houseFile, siteFile]);
   const evaluated = evaluatedOf(houseFile, siteFile);
   const { evaluation, meta, names } = evaluated;
   const chain = chainOf(evaluation);

@@ -1,5 +1,5 @@
 import { showHold } from "../show/hold.ts";
-import { refuseInput, writeWhole } from "../write-whole.ts";
+import { refusePlace, writeWhole } from "../write-whole.ts";
 import type { Outcome } from "./check.ts";
 import { type HeldOptions, heldOf, heldReview, jsonOf } from "./held.ts";
 
@@ -15,7 +15,7 @@ export async function hold(
   options: HoldOptions,
 ): Promise<Outcome> {
   const { report } = options;
-  if (report !== undefined) refuseInput(report, [houseFile, siteFile]);
+  if (report !== undefined) refusePlace(report, [houseFile, siteFile]);
   const held = heldOf(houseFile, siteFile, true);
   if (report !== undefined) {
     const { renderReport } = await import("@hoopstay/report");

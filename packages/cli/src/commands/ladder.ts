@@ -1,6 +1,6 @@
 import { stormLadder } from "@hoopstay/house";
 import { showLadder, showLadderWritten } from "../show/ladder.ts";
-import { refuseInput, writeWhole } from "../write-whole.ts";
+import { refusePlace, writeWhole } from "../write-whole.ts";
 import type { PageOptions } from "./card.ts";
 import type { Outcome } from "./check.ts";
 import { forecastOf } from "./forecast.ts";
@@ -17,7 +17,7 @@ export async function ladder(
   { to, json, units, gust }: LadderOptions,
 ): Promise<Outcome> {
   const forecast = forecastOf(gust);
-  if (to !== undefined) refuseInput(to, [houseFile, siteFile]);
+  if (to !== undefined) refusePlace(to, [houseFile, siteFile]);
   const held = heldOf(houseFile, siteFile, true);
   const record = stormLadder(held.evaluation, held.hold, forecast);
   if (to !== undefined) {

@@ -2,7 +2,7 @@ import { Refusal, type System } from "@hoopstay/core";
 import { type DesignRange, readRange, searchDesigns } from "@hoopstay/house";
 import { loadInputs } from "../read/load-inputs.ts";
 import { showSearch } from "../show/search.ts";
-import { refuseInput, writeWhole } from "../write-whole.ts";
+import { refusePlace, writeWhole } from "../write-whole.ts";
 import type { Outcome } from "./check.ts";
 import { jsonOf } from "./held.ts";
 import { runSearch } from "./run-search.ts";
@@ -42,7 +42,7 @@ export async function search(
   { json, units, report, seconds: given }: SearchOptions,
 ): Promise<Outcome> {
   const seconds = secondsOf(given);
-  if (report !== undefined) refuseInput(report, [houseFile, siteFile]);
+  if (report !== undefined) refusePlace(report, [houseFile, siteFile]);
   let range: DesignRange | undefined;
   const { today, site, digest, date } = loadInputs(houseFile, siteFile, (...read) => {
     const [house, , complaints] = read;
