@@ -28,6 +28,7 @@ function needsOf(question: Question, file: FileName, path: Path, value: unknown)
 export function stillNeeded(file: FileName, keys?: readonly string[]): Needed[] {
   const root = questions.value?.[file];
   if (!root) return [];
-  const needs = needsOf({ ...root, optional: false }, file, [], reading.value?.values[file]);
-  return keys ? needs.filter(({ path }) => keys.includes(String(path[0]))) : needs;
+  const isAsked = ({ key }: { readonly key: string }): boolean => !keys || keys.includes(key);
+  const asked = root.kind === "group" ? { ...root, parts: root.parts.filter(isAsked) } : root;
+  return needsOf({ ...asked, optional: false }, file, [], reading.value?.values[file]);
 }

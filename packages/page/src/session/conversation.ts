@@ -96,6 +96,12 @@ export function study(): void {
   slow().ask({ kind: "study", turn: turn.value, texts: texts.value, ...shownIn() });
 }
 
+/** Typing has the device to itself: what takes longer waits for a pause, also when it comes late. */
+function studyLater(): void {
+  clearTimeout(later);
+  later = setTimeout(study, pause);
+}
+
 function takeReading(told: Reading): void {
   reads = false;
   if (told.turn !== turn.value) return;
@@ -103,8 +109,7 @@ function takeReading(told: Reading): void {
   texts.value = told.texts;
   if (told.answer) answer.value = told.answer;
   keepNow();
-  clearTimeout(later);
-  later = setTimeout(study, pause);
+  studyLater();
   sendChanges();
 }
 
@@ -129,7 +134,7 @@ function hear(told: Told): void {
     case "chain":
       studies = false;
       if (isNow) chain.value = told;
-      else study();
+      else studyLater();
       return;
     case "paper":
       settle(told.ask, told.html);
