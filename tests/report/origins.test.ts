@@ -1,4 +1,4 @@
-import { Chapter, derived, formula } from "@hoopstay/core";
+import { Chapter, constant, derived, formula } from "@hoopstay/core";
 import { renderReport } from "@hoopstay/report";
 import { describe, expect, it } from "vitest";
 import { sampleReview } from "./sample-review.ts";
@@ -27,10 +27,27 @@ const double = formula({
   evaluate: (p) => 2 * p,
 });
 
+const factor = constant("test-factor", "C_f", "a factor of the test", 3, "ratio", derived("test"));
+const many = formula({
+  id: "test-many",
+  symbol: "F",
+  name: "many forces",
+  measure: "force",
+  arguments: [
+    ["n", "how many", "ratio"],
+    ["C", "their factor", "ratio"],
+    ["P", "a force of the test", "force"],
+  ],
+  expression: "n * C * P",
+  citation: derived("test"),
+  evaluate: (n, c, p) => n * c * p,
+});
+
 const chapter = new Chapter("Z", "where numbers come from");
 const force = chapter.work(product, [31.5, 2.7]);
 chapter.work(double, [-force]);
 chapter.work(double, [force * 1.001]);
+chapter.work(many, [3, chapter.work(factor, []), force]);
 const { chapters } = sampleReview();
 const { html } = renderReport(sampleReview({ chapters: [...chapters, chapter] }), { system: "si" });
 const row = (number: string): string =>
@@ -44,6 +61,10 @@ describe("where the numbers of a step come from", () => {
   it("names none for a number of the house, or one that only looks alike", () => {
     expect(row("Z.01")).not.toContain(" from ");
     expect(row("Z.03")).not.toContain(" from ");
+  });
+
+  it("takes a count for no factor that happens to be as large", () => {
+    expect(row("Z.05")).toContain("<small>C from Z.04, P from Z.01</small>");
   });
 
   it("lists what every symbol means", () => {

@@ -13,6 +13,8 @@ interface Result {
 const same = (one: number, other: number): boolean =>
   Math.abs(one - other) <= 1e-12 * Math.max(Math.abs(one), Math.abs(other));
 
+const letterOf = (symbol: string): string => symbol.split("_")[0] as string;
+
 /** Moments and forces stand in for one another in formulas that serve both. */
 const kin = (one: Measure, other: Measure): boolean =>
   one === other || [one, other].every((measure) => measure === "force" || measure === "moment");
@@ -20,7 +22,8 @@ const kin = (one: Measure, other: Measure): boolean =>
 /**
  * Which earlier step every number put in came out of: one of the same size and measure, of its own
  * chapter first, then of one already named in it, the same symbol, the nearest. Noughts and ones name
- * none, nor does a plain ratio of another name in another chapter: it may be equal by chance.
+ * none, nor does a plain ratio of another name in another chapter, or a whole number of another
+ * letter: they may be equal by chance.
  */
 export function originsOf(
   chapters: readonly Chapter[],
@@ -42,8 +45,9 @@ export function originsOf(
             same(Math.abs(one.value), Math.abs(input)) &&
             kin(one.measure, argument.measure) &&
             (argument.measure !== "ratio" ||
-              one.chapter === chapter.id ||
-              one.symbol === argument.symbol),
+              one.symbol === argument.symbol ||
+              (one.chapter === chapter.id &&
+                (!Number.isInteger(input) || letterOf(one.symbol) === letterOf(argument.symbol)))),
         );
         const own = alike.filter((one) => one.chapter === chapter.id);
         const namesake = (one: Result): boolean => one.symbol === argument.symbol;
