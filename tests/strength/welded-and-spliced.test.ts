@@ -7,6 +7,7 @@ import {
   governing,
   leastLeg,
   rectangleWeldForce,
+  type SpliceBolts,
   type SplicePlates,
   spliceStrength,
   weldFindings,
@@ -285,18 +286,47 @@ describe("a splice of flat plates, closed forms", () => {
       expect(ids.length).toBeGreaterThan(3);
     });
 
-    test("a bolt outside its rules leaves the splice not covered", () => {
-      const large = { ...bolts, bolt: { ...bolt, diameter: 2 * inch } };
-      expect(spliceStrength({ ...plates, bolts: large }).covered).toBe(false);
+    test.each<[string, Partial<SpliceBolts>, string]>([
+      [
+        "a bolt its grade is not made in",
+        { bolt: { ...bolt, diameter: 1.1 * inch }, spacing: 0.1 },
+        "bolt-size",
+      ],
+      ["bolts too close", { spacing: 2.6 * bolt.diameter }, "bolt-spacing"],
+      ["holes too wide", { holeDiameter: bolt.diameter + 0.19 * inch }, "hole-oversized"],
+    ])("%s: the splice is not covered", (_, change, id) => {
+      const large = { width: 0.1, bolts: { ...bolts, ...change } };
+      expect(spliceStrength({ ...plates, ...large })).toMatchObject({ covered: false, id });
     });
 
-    test("a hole as wide as the plate is refused", () => {
-      expect(() => spliceStrength({ ...plates, width: 0.0155, bolts })).toThrow();
+    test("a hole that leaves nothing of the plate is refused, on two plates and on a lone one", () => {
+      // Hole and the 1/16 in beside it are just as wide as the plate.
+      const width = 0.0203;
+      const holeDiameter = width - 0.0015875;
+      const wide = { ...bolts, bolt: { ...bolt, diameter: 0.018 }, spacing: 0.1, holeDiameter };
+      for (const count of [1, 2]) {
+        const at = (more: number) => () =>
+          spliceStrength({ ...plates, count, width: width + more, bolts: wide });
+        expect(at(0)).toThrow("a hole that leaves a part of the plate");
+        expect(at(-1e-4)).toThrow("a hole that leaves a part of the plate");
+        expect(at(1e-4)).not.toThrow();
+      }
+    });
+
+    test("washers do not lie on the rail's wall under a plate: m_f 0.75 whatever is entered", () => {
+      const thinRail = { ...plates.rail, wall: 0.0025 };
+      for (const washers of [true, false]) {
+        const { plan } = covered({ rail: thinRail, bolts: { ...bolts, washers } });
+        const state = plan.limitStates.find(({ id }) => id === "sheet-bearing-rail");
+        // d/t 5.08: C 3. Two bolts of one plate, times the arm.
+        const bearing = 3 * 0.75 * bolt.diameter * 0.0025 * Fu;
+        expect(state?.nominal).toBeCloseTo(2 * bearing * 0.106, 6);
+      }
     });
   });
 
   test.each<[string, Partial<SplicePlates>, RegExp]>([
-    ["thicker than wide", { thickness: 0.081 }, /out-of-range/],
+    ["thicker than wide", { thickness: 0.081 }, /out-of-range: plates not thicker than wide/],
     ["wider than the side they lie on", { width: 0.1201 }, /sizes-disagree/],
     ["wider than the top", { faces: "top and bottom", width: 0.1001 }, /sizes-disagree/],
     ["none", { count: 0 }, /./],
