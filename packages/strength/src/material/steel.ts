@@ -131,12 +131,13 @@ function ofStandard(claim: SteelClaim): Known {
   const { standard, grade, form, edition } = claim;
   if (grade === null && standard === "other") return { counts: withoutStandard, atMost: null };
   const rows = lowestRows(claim);
-  const [lowest, highest] = [rows[0], rows.at(-1)];
-  if (!lowest || !highest) {
+  const [lowest] = rows;
+  if (!lowest) {
     const expected = `a grade of ${edition ?? standard} for ${form} sections`;
     const mend = "Name the grade on the mill certificate, or leave it out.";
     throw new Refusal([{ code: "sizes-disagree", given: grade ?? form, expected, mend }]);
   }
+  const highest = rows.at(-1) ?? lowest;
   const counts = strengthsOf(lowest, grade);
   return { counts, atMost: lowest.listed ? strengthsOf(highest, grade) : null };
 }
