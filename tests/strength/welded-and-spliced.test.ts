@@ -319,6 +319,16 @@ describe("a splice of flat plates, closed forms", () => {
       }
     });
 
+    test.each<[string, Partial<SpliceBolts>, RegExp]>([
+      ["no bolt", { perEnd: 0 }, /a whole number from 1 to 100/],
+      ["half a bolt", { perEnd: 1.5 }, /a whole number from 1 to 100/],
+      ["a spacing below zero", { spacing: -0.04 }, /not-positive: a bolt spacing/],
+      ["a hole smaller than its bolt", { holeDiameter: 0.0126 }, /sizes-disagree: a hole/],
+    ])("%s is refused", (_, change, told) => {
+      const wrong = { ...bolts, ...change };
+      expect(() => spliceStrength({ ...plates, bolts: wrong })).toThrow(told);
+    });
+
     test("washers do not lie on the rail's wall under a plate: m_f 0.75 whatever is entered", () => {
       const thinRail = { ...plates.rail, wall: 0.0025 };
       for (const washers of [true, false]) {

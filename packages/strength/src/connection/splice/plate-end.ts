@@ -4,7 +4,8 @@ import { connectionFactors, limitState } from "../common/resistance-factors.ts";
 import { type ConnectionStrength, type NotCovered, strengthOf } from "../common/strength.ts";
 import type { Worksheet } from "../common/worksheet.ts";
 import { tearOut } from "../sleeve/bearing-formulas.ts";
-import { holeLayout, outsideHoleRules } from "../sleeve/hole-layout.ts";
+import { holeLayout } from "../sleeve/hole-layout.ts";
+import { outsideHoleRules, requireHoleRow } from "../sleeve/hole-row.ts";
 import { wallsAtBolt } from "../sleeve/walls-at-bolt.ts";
 import { filletWeldStrength } from "../weld/fillet-weld.ts";
 import { grippedBearing, plateNetArea } from "./splice-formulas.ts";
@@ -51,6 +52,7 @@ export function plateBolt(
   const { rail, steel, thickness, faces } = splice;
   const { diameter } = bolts.bolt;
   const row = { ...bolts, diameter, count: bolts.perEnd };
+  requireHoleRow(row);
   const outside = outsideHoleRules(row);
   if (outside) return outside;
   const through = faces === "sides" ? rail.width : rail.depth;
