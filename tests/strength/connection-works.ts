@@ -24,7 +24,7 @@ const plate = {
   listed: true,
 };
 export const bolt = { grade: "SAE 5", diameter: inch / 2, threads: "in the shear plane" } as const;
-export const bolts = {
+const bolts = {
   bolt,
   perEnd: 2,
   spacing: 0.04,
@@ -33,7 +33,7 @@ export const bolts = {
   washers: true,
 };
 const weld = { leg: 0.003, electrode: null, lineLength: 0.02 };
-export const splice: SplicePlates = {
+const splice: SplicePlates = {
   width: 0.08,
   thickness: 0.006,
   steel: plate,
