@@ -48,11 +48,25 @@ describe("parts of a sleeve", () => {
     expect(lowest.name).toBe("bearing of the bolt on the walls of the hoop");
     expect(strength.ASD).toBe(lowest.ASD);
     expect(strength.ASD).toBe(2 * strength.perBolt.ASD);
+    expect(strength.perBolt).toMatchObject({ assumed: [], findings: [], notChecked: [] });
     expect(strength.notChecked.map(({ id }) => id)).toEqual([
       "bolt-bending",
       "ovalling",
       "reversing-load",
     ]);
+  });
+
+  test("of parts as strong as each other the first listed governs; without parts nothing does", () => {
+    const [first, ...rest] = strength.limitStates;
+    if (!first) throw new Error("a sleeve without parts");
+    const twin = { ...first, id: "twin", ASD: strength.ASD, LRFD: strength.LRFD };
+    const other = { ...twin, id: "other" };
+    const alike = { ...strength, limitStates: [twin, other, ...rest] };
+    expect(governing(alike, "ASD").id).toBe("twin");
+    expect(governing(alike, "LRFD").id).toBe("twin");
+    expect(() => governing({ ...strength, limitStates: [] }, "ASD")).toThrow(
+      "without a limit state",
+    );
   });
 
   test("the net area counts where the holes leave less than the pin rule", () => {
@@ -257,9 +271,24 @@ describe("a straight stub in a bent hoop", () => {
     expect(stubFit(0.3, 0.3, 2.7, 0, 0)).toMatchObject({ fits: true, offset: 0 });
   });
 
-  test("sizes that cannot be are refused", () => {
-    expect(codeOf(() => stubFit(0.3, 0, 0.2, 0, 0.01))).toBe("out-of-range");
-    expect(codeOf(() => stubFit(0.3, -0.1, 2.7, 0, 0.01))).toBe("out-of-range");
+  test("a sleeve as long as the radius ends where the quarter circle does, a radius off", () => {
+    expect(stubFit(0.3, 0, 0.3, 0, 0.01).offset).toBeCloseTo(0.3, 12);
+    expect(stubFit(0.3, 0, 0.3, 0.5, 0.01).offset).toBeCloseTo(0.45, 12);
+  });
+
+  test.each<[string, Parameters<typeof stubFit>, RegExp]>([
+    ["a radius below the sleeve", [0.3, 0, 0.2999, 0, 0.01], /a hoop radius/],
+    ["no radius", [0.3, 0, Number.POSITIVE_INFINITY, 0, 0.01], /a hoop radius/],
+    ["a leg below zero", [0.3, -0.1, 2.7, 0, 0.01], /a leg/],
+    ["a leg without end", [0.3, Number.POSITIVE_INFINITY, 2.7, 0, 0.01], /a leg/],
+    ["a slope below zero", [0.3, 0, 2.7, -0.001, 0.01], /a slope/],
+    ["a slope that is no number", [0.3, 0, 2.7, Number.NaN, 0.01], /a slope/],
+    ["a slope without end", [0.3, 0, 2.7, Number.POSITIVE_INFINITY, 0.01], /a slope/],
+    ["a play that is no number", [0.3, 0, 2.7, 0, Number.NaN], /a play/],
+    ["a play without end", [0.3, 0, 2.7, 0, Number.POSITIVE_INFINITY], /a play/],
+  ])("%s is refused", (_, sizes, told) => {
+    expect(() => stubFit(...sizes)).toThrow(told);
+    expect(codeOf(() => stubFit(...sizes))).toBe("out-of-range");
   });
 });
 

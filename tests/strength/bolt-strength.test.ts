@@ -1,7 +1,9 @@
 import { Chapter } from "@hoopstay/core";
 import {
   type Bolt,
+  type BoltGrade,
   type BoltStrength,
+  boltGradeRows,
   boltStrength,
   combinedBoltTension,
 } from "@hoopstay/strength";
@@ -33,6 +35,48 @@ describe("grade and size", () => {
       expect(known.shear.ASD).toBeGreaterThan(unknown.shear.ASD);
       expect(known.tension.ASD).toBeGreaterThan(unknown.tension.ASD);
     }
+  });
+
+  test("an unknown grade is no stronger than any grade, in shear or tension, wherever its threads", () => {
+    const grades = Object.keys(boltGradeRows) as BoltGrade[];
+    for (const threads of ["in the shear plane", "excluded", "unknown"] as const) {
+      for (const grip of [1, 3.4, 3.6, 6].map((inches) => inches * inch)) {
+        const unknown = covered({ grade: null, threads, grip });
+        for (const grade of grades) {
+          const known = covered({ grade, threads, grip });
+          const words = `${grade}, ${threads}, ${grip}`;
+          expect(unknown.shear.ASD, words).toBeLessThanOrEqual(known.shear.ASD);
+          expect(unknown.tension.ASD, words).toBeLessThanOrEqual(known.tension.ASD);
+        }
+      }
+    }
+  });
+
+  test("of an unknown grade threads count as in the plane though they are clear of it, and it says so", () => {
+    const clear = covered({ grade: null, threads: "excluded" });
+    expect(clear.assumed.map(({ id }) => id)).toEqual(["bolt-grade", "bolt-threads"]);
+    expect(clear.shear.nominal).toBe(covered({ grade: null }).shear.nominal);
+    expect(covered({ threads: "excluded" }).assumed).toEqual([]);
+  });
+
+  test("only A307 loses strength over a long grip", () => {
+    for (const grade of ["A325", "SAE 5", "ISO 4.6"] as const) {
+      const [short, long] = [inch, 10 * inch].map((grip) => covered({ grade, grip }));
+      expect(long?.shear.nominal, grade).toBe(short?.shear.nominal);
+      expect(long?.tension.nominal, grade).toBe(short?.tension.nominal);
+    }
+    // Table J3.2: 54 and 90 ksi.
+    const a325 = covered({ grade: "A325", grip: 10 * inch });
+    expect([a325.shearStress / ksi, a325.tensileStress / ksi]).toEqual([
+      expect.closeTo(54, 9),
+      expect.closeTo(90, 9),
+    ]);
+  });
+
+  test("shear and tension are told apart by name", () => {
+    const { shear, tension } = covered();
+    expect([shear.id, tension.id]).toEqual(["bolt-shear", "bolt-tension"]);
+    expect([shear.name, tension.name]).toEqual(["shear of the bolt", "tension of the bolt"]);
   });
 
   test("over a long grip A307 is weaker than 4.6, and then it is the unknown grade", () => {
@@ -99,6 +143,20 @@ describe("shear and tension together (J3.8)", () => {
       expect(left / strength.tension[method]).toBeCloseTo(0.3, 9);
       expect(combinedBoltTension(strength, shear * 1.000001, method)).toBe(0);
     }
+  });
+
+  test("shear as great as the available shear is allowed, 0.3 F_nt is left", () => {
+    const round = {
+      ...covered(),
+      planes: 1,
+      area: 1,
+      shearStress: 4e8,
+      tensileStress: 8e8,
+    } as const;
+    // phi 0.75 of 4e8 is 3e8; 0.75 x 0.3 x 8e8.
+    expect(combinedBoltTension(round, 3e8, "LRFD")).toBeCloseTo(1.8e8, 0);
+    expect(combinedBoltTension(round, 2e8, "ASD")).toBeCloseTo(1.2e8, 0);
+    expect(combinedBoltTension(round, 3.0001e8, "LRFD")).toBe(0);
   });
 
   test("by hand: 1/2 in A325-N, one plane, 3 kip of shear, LRFD", () => {

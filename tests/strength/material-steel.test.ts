@@ -2,8 +2,10 @@ import { Refusal } from "@hoopstay/core";
 import {
   formOf,
   gradeFits,
+  type Steel,
   type SteelClaim,
   type SteelForm,
+  type SteelRow,
   steelGrades,
   steelOf,
   steelRows,
@@ -57,6 +59,43 @@ describe("the strength of a steel", () => {
     expect(inKsi({ ...round, form: "shaped" })).toEqual([50, 62]);
   });
 
+  test("where both editions of A500 give the same, the newer one is cited", () => {
+    const shaped = { standard: "A500", grade: "A500 C", form: "shaped" } as const;
+    const cited = ({ citation, words }: Steel) => ({ citation, words });
+    const newer = cited(steelOf(claim({ ...shaped, edition: "A500-21" })));
+    expect(cited(steelOf(claim(shaped)))).toEqual(newer);
+    expect(cited(steelOf(claim({ ...shaped, edition: "A500 before 2021" })))).not.toEqual(newer);
+  });
+
+  test("an edition of A500 is no matter to another standard", () => {
+    for (const standard of ["A53", "A1085", "EN 10219"] as const) {
+      const plain = steelOf(claim({ standard }));
+      expect(steelOf(claim({ standard, edition: "A500-21" }))).toEqual(plain);
+      expect(steelOf(claim({ standard, edition: "A500 before 2021" }))).toEqual(plain);
+    }
+  });
+
+  test("less yield never goes with more tensile strength, among editions of a grade and among grades", () => {
+    const comparable = (one: SteelRow, other: SteelRow) =>
+      one.unit === other.unit &&
+      one.standards.some(
+        (standard) => standard !== "other" && other.standards.includes(standard),
+      ) &&
+      one.forms.some((form) => other.forms.includes(form)) &&
+      (one.grade === other.grade || one.edition === other.edition);
+    const compared = steelRows.flatMap((one) =>
+      steelRows
+        .filter((other) => other !== one && comparable(one, other))
+        .map((other) => [one, other] as const),
+    );
+    expect(compared.length).toBeGreaterThan(10);
+    for (const [one, other] of compared) {
+      const words = `${one.grade}, ${other.grade}`;
+      if (one.yield < other.yield) expect(one.tensile, words).toBeLessThanOrEqual(other.tensile);
+      if (one.yield === other.yield) expect(one.tensile, words).toBe(other.tensile);
+    }
+  });
+
   test("a standard without a grade counts by its lowest grade, and says so", () => {
     expect(inKsi({ standard: "A500" })).toEqual([33, 45]);
     expect(inKsi({ standard: "A500", form: "shaped" })).toEqual([39, 45]);
@@ -78,6 +117,9 @@ describe("the strength of a steel", () => {
     expect(american.shearModulus / ksi).toBeCloseTo(11_200, 6);
     for (const part of [
       { standard: "EN 10210", grade: "S355" },
+      { standard: "EN 10210" },
+      { standard: "EN 10219", form: "shaped" },
+      { standard: "other", grade: "S355" },
       { standard: "other", grade: "S235", form: "solid" },
     ] as const) {
       const european = steelOf(claim(part));
@@ -155,6 +197,29 @@ describe("standards, grades and forms that do not go together", () => {
         }
       }
     }
+  });
+
+  test("the refusal names what was given, and the standard or the edition that was asked", () => {
+    const told = (part: Partial<SteelClaim>) => {
+      try {
+        steelOf(claim(part));
+      } catch (error) {
+        if (error instanceof Refusal) return error.complaints[0];
+      }
+      throw new Error("not refused");
+    };
+    expect(told({ standard: "A53", grade: "A500 C" })).toMatchObject({
+      given: "A500 C",
+      expected: "a grade of A53 for round sections",
+    });
+    expect(told({ standard: "A53", form: "shaped" })).toMatchObject({
+      given: "shaped",
+      expected: "a grade of A53 for shaped sections",
+    });
+    expect(told({ standard: "A500", grade: "A500 A", edition: "A500-21" })).toMatchObject({
+      given: "A500 A",
+      expected: "a grade of A500-21 for round sections",
+    });
   });
 
   test("every row has F_y below F_u and is reached by some claim", () => {

@@ -8,7 +8,9 @@ import {
   faceStrength,
   type StubOnFace,
 } from "@hoopstay/strength";
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { between, seed } from "./member-arbitrary.ts";
 
 const ksi = 6_894_757.293168361;
 const rail = {
@@ -125,6 +127,57 @@ describe("ways in which the face gives way", () => {
     expect([told(0.085), told(0.0851)]).toEqual([1, 2]);
   });
 
+  test("each action has its own ways, all of them run", () => {
+    const ids = (stubOutside: number, action: FaceAction) =>
+      covered({ ...stub, stubOutside }).limitStates[action].map(({ id }) => id);
+    const narrow = (action: string) => [
+      `face-${action}`,
+      `en-face-${action}`,
+      `face-punching-${action}`,
+    ];
+    const wide = (action: string) => [
+      `face-${action}`,
+      `side-wall-${action}`,
+      `face-punching-${action}`,
+    ];
+    const across = ([face, ...others]: string[]) => [face, "face-distortion", ...others];
+    expect(ids(0.06, "uplift")).toEqual(narrow("axial"));
+    expect(ids(0.06, "inPlane")).toEqual(narrow("in-plane"));
+    expect(ids(0.06, "outOfPlane")).toEqual(across(narrow("out-of-plane")));
+    expect(ids(0.09, "uplift")).toEqual(wide("axial"));
+    expect(ids(0.09, "inPlane")).toEqual(wide("in-plane"));
+    expect(ids(0.09, "outOfPlane")).toEqual(across(wide("out-of-plane")));
+  });
+
+  test("law: within the rules the sides never give way to a push before the face bends", () => {
+    const anyRail = fc.record({
+      wall: between(0.001, 0.01),
+      width: between(5, 35),
+      depth: between(5, 35),
+      yieldStrength: between(100e6, 52 * ksi),
+      stubOutside: between(0.851, 1),
+    });
+    let times = 0;
+    fc.assert(
+      fc.property(anyRail, between(0, 1), (any, utilization) => {
+        const [width, depth] = [any.width * any.wall, any.depth * any.wall];
+        const yieldStrength = any.yieldStrength;
+        const of = on(
+          { ...any, width, depth, yieldStrength, tensileStrength: 1.5 * yieldStrength },
+          { stubOutside: any.stubOutside * width },
+        );
+        const face = faceStrength(of, utilization);
+        if (!face.covered) return;
+        times += 1;
+        expect(face.limitStates.push.length).toBeGreaterThan(face.limitStates.uplift.length);
+        expect(face.push.ASD).toBe(face.uplift.ASD);
+        expect(face.push.LRFD).toBe(face.uplift.LRFD);
+      }),
+      { seed, numRuns: 1000 },
+    );
+    expect(times).toBeGreaterThan(300);
+  });
+
   test("k times as large: k2 the force, k3 the moment; n times as strong: n times both", () => {
     for (const stubOutside of [0.06, 0.09]) {
       const small = covered({ ...stub, stubOutside });
@@ -201,6 +254,20 @@ describe("the ratio of a face, quickly and by its strengths", () => {
       }
     },
   );
+
+  test("in a thick rail punching governs, which the rail's own stress does not lower", () => {
+    const of = on({ wall: 0.02 }, { stubOutside: 0.095 });
+    const limits = faceLimits(of);
+    if (!limits.covered) throw new Error(limits.reason);
+    for (const method of ["ASD", "LRFD"] as const) {
+      const stress = 0.95 * availableRailStress(rail.yieldStrength, method);
+      const { uplift, limitStates } = covered(of, 0.95);
+      const torn = limitStates.uplift.find(({ id }) => id === "face-punching-axial");
+      expect(uplift[method]).toBe(torn?.[method]);
+      const ratio = faceRatio(limits, method, 1000, 0, 0, stress, 0);
+      expect(ratio).toBeCloseTo(1000 / uplift[method], 12);
+    }
+  });
 
   test("a face outside the rules has no ratio", () => {
     expect(faceLimits({ ...stub, stubOutside: 0.11 })).toMatchObject({

@@ -120,7 +120,9 @@ describe("boards and studs under wind", () => {
     expect(state({ thickness: 0.75 * inch })).toBe("lumber-thickness");
     expect(state({ thickness: 4 * inch, width: 5.5 * inch })).toBe("covered");
     expect(state({ thickness: 4.1 * inch, width: 5.5 * inch })).toBe("lumber-thickness");
-    expect(state({ width: 7.25 * inch })).toBe("lumber-width");
+    for (const wood of woodKinds) {
+      expect(state({ wood, width: 7.25 * inch }), wood).toBe("lumber-width");
+    }
     expect(state({ width: 7.25 * inch, grade: "No. 2" })).toBe("covered");
     expect(state({ width: 9.25 * inch, grade: "No. 2" })).toBe("lumber-slender");
     expect(state({ width: 9.25 * inch, grade: "No. 2", loaded: "face" })).toBe("covered");

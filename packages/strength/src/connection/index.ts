@@ -16,7 +16,8 @@ export { faceValidity, type StubOnFace, wideStub } from "./face/stub-on-face.ts"
 export * from "./face/wall-failure-formulas.ts";
 export * from "./rated-part.ts";
 export * from "./sleeve/bearing-formulas.ts";
-export { assumedEndDistance, leastSpacing, standardHole } from "./sleeve/hole-layout.ts";
+export { assumedEndDistance, standardHole } from "./sleeve/hole-layout.ts";
+export { leastSpacing } from "./sleeve/hole-row.ts";
 export * from "./sleeve/net-section-formulas.ts";
 export * from "./sleeve/sleeve-forces.ts";
 export type { SleevedTube, SleeveJoint, TubeName } from "./sleeve/sleeve-joint.ts";

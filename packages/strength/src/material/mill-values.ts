@@ -1,5 +1,6 @@
 import { Refusal, type RefusalCode } from "@hoopstay/core";
 import { KSI } from "../connection/common/customary.ts";
+import { exceeds } from "../connection/common/exceeds.ts";
 
 /** Yield and tensile strength of a mill certificate, Pa; null where it tells none. */
 export interface MillValues {
@@ -27,8 +28,7 @@ function within(name: string, value: number | null, range: readonly [number, num
   if (value === null) return;
   const [low, high] = range;
   if (!(value > 0)) refuse("not-positive", `a ${name} above zero`, value);
-  // A limit read from text may miss by rounding.
-  if (value >= low * KSI * (1 - 1e-9) && value <= high * KSI * (1 + 1e-9)) return;
+  if (!exceeds(low * KSI, value) && !exceeds(value, high * KSI)) return;
   refuse("out-of-range", `a ${name} from ${low} to ${high} ksi`, value);
 }
 

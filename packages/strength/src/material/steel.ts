@@ -104,7 +104,10 @@ export function steelOf(claim: SteelClaim): Steel {
 const isEuropean = ({ standard, grade }: SteelClaim): boolean =>
   standard.startsWith("EN ") || grade === "S235" || grade === "S355";
 
-/** Rows of a standard's form, each grade by its lowest; by the named edition where one is. */
+/**
+ * Rows of a standard's form, each grade by its lowest, the lowest first; by the named edition where
+ * one is. Rows of one standard are in one unit, and none of less yield has more tensile strength.
+ */
 function lowestRows({ standard, grade, form, edition }: SteelClaim): readonly SteelRow[] {
   const lowest = new Map<SteelGrade, SteelRow>();
   for (const row of steelRows) {
@@ -112,14 +115,10 @@ function lowestRows({ standard, grade, form, edition }: SteelClaim): readonly St
     if (!fits(row, standard, form)) continue;
     if (edition !== undefined && row.edition !== undefined && row.edition !== edition) continue;
     const known = lowest.get(row.grade);
-    if (!known || isLower(row, known)) lowest.set(row.grade, row);
+    if (!known || row.yield < known.yield) lowest.set(row.grade, row);
   }
-  return [...lowest.values()].sort((one, other) => (isLower(one, other) ? -1 : 1));
+  return [...lowest.values()].sort((one, other) => one.yield - other.yield);
 }
-
-/** Rows of one standard are in one unit. */
-const isLower = (one: SteelRow, other: SteelRow): boolean =>
-  one.yield < other.yield || (one.yield === other.yield && one.tensile < other.tensile);
 
 interface Known {
   readonly counts: Strengths;
@@ -132,12 +131,13 @@ function ofStandard(claim: SteelClaim): Known {
   const { standard, grade, form, edition } = claim;
   if (grade === null && standard === "other") return { counts: withoutStandard, atMost: null };
   const rows = lowestRows(claim);
-  const [lowest, highest] = [rows[0], rows.at(-1)];
-  if (!lowest || !highest) {
+  const [lowest] = rows;
+  if (!lowest) {
     const expected = `a grade of ${edition ?? standard} for ${form} sections`;
     const mend = "Name the grade on the mill certificate, or leave it out.";
     throw new Refusal([{ code: "sizes-disagree", given: grade ?? form, expected, mend }]);
   }
+  const highest = rows.at(-1) ?? lowest;
   const counts = strengthsOf(lowest, grade);
   return { counts, atMost: lowest.listed ? strengthsOf(highest, grade) : null };
 }

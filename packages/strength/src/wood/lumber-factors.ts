@@ -36,11 +36,15 @@ const sizeFactors: Readonly<Record<LumberGrade, Readonly<Partial<Record<NominalW
     stud: { 4: 1.1, 5: 1, 6: 1 },
   };
 
-/** C_F; the rows of southern pine hold it already. Null where the grade has no such width. */
-export function sizeFactor(wood: WoodKind, grade: LumberGrade, width: NominalWidth): number | null {
-  const factor = sizeFactors[grade][width] ?? null;
-  return wood === "southern-pine" && factor !== null ? 1 : factor;
-}
+/**
+ * C_F; the rows of southern pine hold it already, and the widths they are for. Null where the grade
+ * has no such width.
+ */
+export const sizeFactor = (
+  wood: WoodKind,
+  grade: LumberGrade,
+  width: NominalWidth,
+): number | null => (wood === "southern-pine" ? 1 : (sizeFactors[grade][width] ?? null));
 
 /** C_fu of lumber 2 and 3 in thick, loaded on its wide face. */
 const flatUse: Readonly<Record<NominalWidth, number>> = {

@@ -1,4 +1,5 @@
 import { INCH } from "../connection/common/customary.ts";
+import { exceeds } from "../connection/common/exceeds.ts";
 import { requireLength } from "../connection/common/require.ts";
 import type { NotCovered } from "../connection/common/strength.ts";
 import { unprinted, type Worksheet } from "../connection/common/worksheet.ts";
@@ -126,7 +127,7 @@ function outsideOf({ thickness, width, loaded }: Lumber): NotCovered | null {
     const reason = "no published value: dimension lumber is 1-1/2 to 4 in thick";
     return notCovered("lumber-thickness", reason, "Take 2 in lumber, or have it checked.");
   }
-  if (thickness > width * (1 + 1e-9)) {
+  if (exceeds(thickness, width)) {
     const reason = "the thickness is above the width";
     return notCovered("lumber-turned", reason, "Exchange thickness and width.");
   }

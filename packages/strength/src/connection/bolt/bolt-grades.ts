@@ -1,5 +1,6 @@
 import { type Citation, cite } from "@hoopstay/core";
 import { INCH, KSI } from "../common/customary.ts";
+import { exceeds } from "../common/exceeds.ts";
 
 /** Strength class of a bolt, as marked on its head. */
 export type BoltGrade =
@@ -61,9 +62,9 @@ export const boltGradeRows: Readonly<Record<BoltGrade, GradeRow>> = {
 /** Pascals in one of the unit a row is printed in. */
 export const worthOfRow = ({ unit }: GradeRow): number => (unit === "ksi" ? KSI : 1e6);
 
-/** Whether a diameter, m, lies within a grade's sizes; an edge read from text may miss by rounding. */
+/** Whether a diameter, m, lies within a grade's sizes. */
 export function isSizeOf(grade: BoltGrade, diameter: number): boolean {
   const [from, to] = boltGradeRows[grade].sizes;
   const inches = diameter / INCH;
-  return inches >= from - 1e-9 && inches <= to + 1e-9;
+  return !exceeds(from, inches) && !exceeds(inches, to);
 }

@@ -20,7 +20,7 @@ export interface Bolt {
   readonly grade: BoltGrade | null;
   /** Of the unthreaded shank, m. */
   readonly diameter: number;
-  /** `unknown` counts as in the shear plane. */
+  /** `unknown` counts as in the shear plane, and so does any of an unknown grade. */
   readonly threads: "in the shear plane" | "excluded" | "unknown";
   /** Material between head and nut, m. */
   readonly grip: number;
@@ -58,11 +58,12 @@ export function boltStrength(bolt: Bolt, sheet: Worksheet = unprinted): BoltStre
   requireLength(bolt.grip, "a grip");
   const assumed: ConnectionNote[] = [];
   const grade = bolt.grade ?? weakest(bolt);
+  const threads = bolt.grade === null || bolt.threads === "unknown" ? inPlane : bolt.threads;
   if (bolt.grade === null) {
     const words = `bolt grade unknown: counted as ${grade}, the weakest of the table; safe side`;
     assumed.push(note("bolt-grade", words));
   }
-  if (bolt.threads === "unknown") {
+  if (threads !== bolt.threads) {
     assumed.push(note("bolt-threads", "threads taken to lie in the shear plane; safe side"));
   }
   if (!isSizeOf(grade, bolt.diameter)) {
@@ -73,7 +74,7 @@ export function boltStrength(bolt: Bolt, sheet: Worksheet = unprinted): BoltStre
     const reason = "the grip is too long for an A307 bolt: its reduction leaves nothing";
     return { covered: false, id: "bolt-grip", reason, mend: "Use a stronger grade." };
   }
-  const [tensileStress, shearStress] = stresses(grade, bolt, sheet);
+  const [tensileStress, shearStress] = stresses(grade, { ...bolt, threads }, sheet);
   const area = sheet.work(boltArea, [bolt.diameter]);
   const { bolt: factors } = connectionFactors;
   const { planes } = bolt;
@@ -92,9 +93,16 @@ export function boltStrength(bolt: Bolt, sheet: Worksheet = unprinted): BoltStre
   };
 }
 
-/** A307 over a long grip may be weaker than 4.6, which is otherwise the weakest of the table. */
+const inPlane = "in the shear plane";
+
+/**
+ * A307 over a long grip may be weaker than 4.6, which is otherwise the weakest of the table. With
+ * threads in the shear plane the one is so in shear and in tension alike; with threads excluded the
+ * one would be weaker in shear, the other in tension.
+ */
 function weakest(bolt: Bolt): BoltGrade {
-  const shearOf = (grade: BoltGrade) => stresses(grade, bolt, unprinted)[1];
+  const shearOf = (grade: BoltGrade) =>
+    stresses(grade, { ...bolt, threads: inPlane }, unprinted)[1];
   return isSizeOf("A307", bolt.diameter) && shearOf("A307") < shearOf("ISO 4.6")
     ? "A307"
     : "ISO 4.6";

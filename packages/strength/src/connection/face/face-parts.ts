@@ -1,3 +1,4 @@
+import { exceeds } from "../common/exceeds.ts";
 import { europeanFaceBending, faceBending } from "./face-bending.ts";
 import type { FaceAction, FaceParts, FaceSetting } from "./face-part.ts";
 import { facePunching } from "./face-punching.ts";
@@ -10,7 +11,7 @@ import { wideStub } from "./stub-on-face.ts";
  */
 export function faceParts(setting: FaceSetting): FaceParts {
   const { rail, stubOutside } = setting.stub;
-  const wide = stubOutside > wideStub * rail.width * (1 + 1e-9);
+  const wide = exceeds(stubOutside, wideStub * rail.width);
   const groups = [
     faceBending(setting),
     wide ? sideWalls(setting) : europeanFaceBending(setting),

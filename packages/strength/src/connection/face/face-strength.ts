@@ -1,3 +1,4 @@
+import { exceeds } from "../common/exceeds.ts";
 import { refuse } from "../common/require.ts";
 import {
   type ConnectionNote,
@@ -82,7 +83,7 @@ export function faceStrength(
     widthRatio: beta,
     roundRatio,
     findings,
-    notChecked: roundRatio > wideStub ? [...always, stubWall] : always,
+    notChecked: exceeds(roundRatio, wideStub) ? [...always, stubWall] : always,
     uplift: strengthOf(uplift),
     push: strengthOf(push),
     inPlane: strengthOf(inPlane),

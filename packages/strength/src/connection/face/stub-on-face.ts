@@ -1,5 +1,6 @@
 import { cite } from "@hoopstay/core";
 import { KSI } from "../common/customary.ts";
+import { exceeds } from "../common/exceeds.ts";
 import { refuse, requireLength } from "../common/require.ts";
 import { type ConnectionNote, type NotCovered, note } from "../common/strength.ts";
 import { requireWall, type Wall } from "../common/wall.ts";
@@ -32,9 +33,6 @@ export const faceValidity = {
 /** D/B above which the side walls are loaded directly (commentary K3). */
 export const wideStub = 0.85;
 
-/** Slack, relative, for limits that rounding of a text may miss. */
-const within = 1 + 1e-9;
-
 /** Refuses a stub on a rail that cannot exist. */
 export function requireStubOnFace({ rail, stubOutside, openEnd }: StubOnFace): void {
   requireWall(rail, "the rail");
@@ -55,31 +53,28 @@ export function notCoveredFace({ rail, stubOutside }: StubOnFace): NotCovered | 
   const { slenderness, leastWidthRatio, yieldOverTensile, depthOverWidth } = faceValidity;
   const not = (id: string, reason: string, mend: string) =>
     ({ covered: false, id, reason, mend }) as const;
-  const yieldLimit = faceValidity.yieldStrength * within;
-  if (stubOutside > width * within) {
+  if (exceeds(stubOutside, width)) {
     return not("face-stub-wide", "the stub is wider than the rail", "Use a wider rail or a plate.");
   }
-  if (width > slenderness * wall * within || depth > slenderness * wall * within) {
+  if (exceeds(width, slenderness * wall) || exceeds(depth, slenderness * wall)) {
     const reason = "a side of the rail is more than 35 walls wide: outside the face formulas";
     return not("face-slender", reason, "Use a thicker rail, or a plate under the stub.");
   }
-  if (
-    widthRatio.evaluate(equivalentSquare.evaluate(stubOutside), width) * within <
-    leastWidthRatio
-  ) {
+  const beta = widthRatio.evaluate(equivalentSquare.evaluate(stubOutside), width);
+  if (exceeds(leastWidthRatio, beta)) {
     const reason = "the stub is too slim for the face: under a quarter of its width";
     return not("face-stub-slim", reason, "Use a wider stub, or a plate under it.");
   }
   const ratio = depth / width;
-  if (ratio * within < depthOverWidth[0] || ratio > depthOverWidth[1] * within) {
+  if (exceeds(depthOverWidth[0], ratio) || exceeds(ratio, depthOverWidth[1])) {
     const reason = "the rail is more than twice as deep as wide, or less than half as deep";
     return not("face-aspect", reason, "Have the joint designed.");
   }
-  if (yieldStrength > yieldLimit) {
+  if (exceeds(yieldStrength, faceValidity.yieldStrength)) {
     const mend = "Enter no more than 52 ksi as the rail's yield strength for this joint.";
     return not("face-yield", "the rail's yield strength is above the 52 ksi of the rules", mend);
   }
-  if (!rail.gradeC && yieldStrength > yieldOverTensile * tensileStrength * within) {
+  if (!rail.gradeC && exceeds(yieldStrength, yieldOverTensile * tensileStrength)) {
     const reason = "the rail's yield strength is above 0.8 of its tensile strength";
     const mend = "Enter no more than 0.8 of the tensile strength as yield strength for this joint.";
     return not("face-ductility", reason, mend);
@@ -90,12 +85,12 @@ export function notCoveredFace({ rail, stubOutside }: StubOnFace): NotCovered | 
 export function faceFindings({ rail, stubOutside, openEnd }: StubOnFace, endLength: number) {
   const findings: ConnectionNote[] = [];
   const flat = rail.width - 4 * rail.wall;
-  if (stubOutside > flat * within) {
+  if (exceeds(stubOutside, flat)) {
     const words =
       "stub wider than the flat of the rail's face: it cannot be welded round on the flat";
     findings.push(note("face-flat", words, flat, "length"));
   }
-  if (openEnd !== null && openEnd * within < endLength) {
+  if (openEnd !== null && exceeds(endLength, openEnd)) {
     const words = "stub near the rail's open end: half the strength; a cap plate would restore it";
     findings.push(note("face-open-end", words, endLength, "length"));
   }

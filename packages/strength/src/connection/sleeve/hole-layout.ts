@@ -1,9 +1,11 @@
-import { cite, constant, judged } from "@hoopstay/core";
+import { constant, judged } from "@hoopstay/core";
 import { INCH } from "../common/customary.ts";
+import { exceeds } from "../common/exceeds.ts";
 import { refuse } from "../common/require.ts";
-import { type ConnectionNote, type NotCovered, note } from "../common/strength.ts";
+import { type ConnectionNote, note } from "../common/strength.ts";
 import type { Worksheet } from "../common/worksheet.ts";
 import { endClearDistance, holeClearDistance } from "./bearing-formulas.ts";
+import { type HoleRow, leastSpacing } from "./hole-row.ts";
 
 export const assumedEndDistance = constant(
   "assumed-end-distance",
@@ -13,26 +15,6 @@ export const assumedEndDistance = constant(
   "ratio",
   judged("about the least of table J3.4 of AISC 360-22 for cut ends; a real one is seldom less"),
 );
-
-export const leastSpacing = constant(
-  "least-bolt-spacing",
-  "k_s",
-  "least bolt spacing over bolt diameter",
-  8 / 3,
-  "ratio",
-  cite("aisc-360-22", "J3.4, 2 2/3 d", "memory"),
-);
-
-/** Play of the largest oversized hole in bolts to 7/8 in, m (table J3.3, from memory). */
-const widestPlay = (3 / 16) * INCH;
-
-/** A row of bolts as measured, m; null where unknown. */
-export interface HoleRow {
-  readonly diameter: number;
-  readonly count: number;
-  readonly spacing: number | null;
-  readonly holeDiameter: number | null;
-}
 
 /** Holes and distances of a row, m, known or assumed. */
 export interface HoleLayout {
@@ -46,7 +28,7 @@ export interface HoleLayout {
 
 /** Diameter of a standard hole: 1/16 in more than the bolt, 1/8 in from 1 in up (table J3.3). */
 export const standardHole = (diameter: number): number =>
-  diameter + (diameter < INCH - 1e-9 ? INCH / 16 : INCH / 8);
+  diameter + (exceeds(INCH, diameter) ? INCH / 16 : INCH / 8);
 
 /** End of a part to the middle of the nearest hole, m, and what the part is called. */
 export type PartEnd = readonly [name: string, endDistance: number | null];
@@ -67,7 +49,7 @@ export function holeLayout(
   const hole = row.holeDiameter ?? standardHole(diameter);
   if (row.holeDiameter === null) {
     assumed.push(note("hole-diameter", "standard hole for this bolt", hole, "length"));
-  } else if (hole > standardHole(diameter) + 1e-9) {
+  } else if (exceeds(hole, standardHole(diameter))) {
     const words = "hole wider than standard: the bearing rules are for standard holes";
     findings.push(note("hole-wide", words, hole, "length"));
   }
@@ -101,22 +83,4 @@ export function holeLayout(
     return between === null ? toEnd : Math.min(toEnd, between);
   };
   return { hole, spacing, clear: [clearOf(first), clearOf(second)], assumed, findings };
-}
-
-/** Why a row of bolts lies outside the rules; null where it does not. */
-export function outsideHoleRules(row: HoleRow): NotCovered | null {
-  const { count, diameter, holeDiameter, spacing } = row;
-  if (holeDiameter !== null && holeDiameter > diameter + widestPlay + 1e-9) {
-    const reason = "the holes are more than 3/16 in wider than the bolt, wider than oversized ones";
-    return {
-      covered: false,
-      id: "hole-oversized",
-      reason,
-      mend: "Use the bolt that fits the hole.",
-    };
-  }
-  if (count === 1 || spacing === null) return null;
-  if (spacing >= leastSpacing.value * diameter - 1e-9) return null;
-  const reason = "the bolts are closer than 2 2/3 diameters, nearer than the rules allow";
-  return { covered: false, id: "bolt-spacing", reason, mend: "Set the bolts farther apart." };
 }

@@ -1,6 +1,7 @@
 import type { Bolt } from "../bolt/bolt-strength.ts";
-import { refuse, requireCount, requireLength } from "../common/require.ts";
+import { refuse, requireLength } from "../common/require.ts";
 import { requireWall, type Wall } from "../common/wall.ts";
+import { requireHoleRow } from "./hole-row.ts";
 
 /** One of the two tubes of a sleeve. m. */
 export interface SleevedTube extends Wall {
@@ -28,7 +29,7 @@ export type TubeName = "hoop" | "stub";
 
 /** Refuses a sleeve that cannot exist. */
 export function requireSleeve(joint: SleeveJoint): void {
-  const { hoop, stub, bolt, count, overlap, spacing, holeDiameter } = joint;
+  const { hoop, stub, bolt, overlap } = joint;
   for (const [name, tube] of [["the hoop", hoop] as const, ["the stub", stub] as const]) {
     requireWall(tube, name);
     requireLength(tube.outside, `an outside diameter of ${name}`);
@@ -39,13 +40,7 @@ export function requireSleeve(joint: SleeveJoint): void {
     if (tube.endDistance !== null) requireLength(tube.endDistance, `an end distance in ${name}`);
   }
   requireLength(overlap, "a sleeve length");
-  requireCount(count, "a count of bolts");
-  if (spacing !== null) requireLength(spacing, "a bolt spacing");
-  if (holeDiameter === null) return;
-  requireLength(holeDiameter, "a hole diameter");
-  if (holeDiameter >= bolt.diameter) return;
-  const mend = "The hole and the bolt may have been exchanged.";
-  refuse("sizes-disagree", "a hole not smaller than its bolt", holeDiameter, mend);
+  requireHoleRow({ ...joint, diameter: bolt.diameter });
 }
 
 /** The tube outside of the other. */

@@ -1,4 +1,5 @@
 import { type BoltStrength, boltStrength } from "../bolt/bolt-strength.ts";
+import { exceeds } from "../common/exceeds.ts";
 import {
   type ConnectionNote,
   type ConnectionStrength,
@@ -8,10 +9,11 @@ import {
 } from "../common/strength.ts";
 import { unprinted, type Worksheet } from "../common/worksheet.ts";
 import { alikeTogether } from "./alike-together.ts";
-import { holeLayout, outsideHoleRules } from "./hole-layout.ts";
+import { holeLayout } from "./hole-layout.ts";
+import { outsideHoleRules } from "./hole-row.ts";
 import { outerTube, requireSleeve, type SleeveJoint, type TubeName } from "./sleeve-joint.ts";
 import { tubeNetSection } from "./tube-net-section.ts";
-import { edge, thinnestSheet, wallsAtBolt } from "./walls-at-bolt.ts";
+import { thinnestSheet, wallsAtBolt } from "./walls-at-bolt.ts";
 
 /** What a sleeve joint can take in uplift, N, all bolts together; and its parts. */
 export interface SleeveStrength extends ConnectionStrength {
@@ -91,7 +93,7 @@ function fitFindings(joint: SleeveJoint): readonly ConnectionNote[] {
   const outer = joint[outerTube(joint)];
   const inner = outerTube(joint) === "hoop" ? joint.stub : joint.hoop;
   const bore = outer.outside - 2 * outer.wall;
-  if (inner.outside <= bore + 1e-9) return [];
+  if (!exceeds(inner.outside, bore)) return [];
   const words = "the inner tube is wider than the bore of the outer one: check both sizes";
   return [note("tube-fit", words, bore, "length")];
 }
@@ -99,7 +101,7 @@ function fitFindings(joint: SleeveJoint): readonly ConnectionNote[] {
 function outsideRules(joint: SleeveJoint): NotCovered | null {
   const row = outsideHoleRules({ ...joint, diameter: joint.bolt.diameter });
   if (row) return row;
-  const thin = (["hoop", "stub"] as const).find((name) => joint[name].wall < thinnestSheet - edge);
+  const thin = (["hoop", "stub"] as const).find((name) => exceeds(thinnestSheet, joint[name].wall));
   if (thin) {
     const reason = `the wall of the ${thin} is thinner than the 0.024 in of the bearing rules`;
     return {

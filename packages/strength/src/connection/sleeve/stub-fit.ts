@@ -50,8 +50,11 @@ export function stubFit(
   if (!(kink >= 0 && Number.isFinite(kink))) {
     refuse("out-of-range", "a slope of zero or more", kink, "Measure the hoop again.");
   }
-  if (!(leg >= 0 && Number.isFinite(leg + play))) {
+  if (!(leg >= 0 && Number.isFinite(leg))) {
     refuse("out-of-range", "a leg of zero or more", leg, "Measure it again.");
+  }
+  if (!Number.isFinite(play)) {
+    refuse("out-of-range", "a play between the tubes", play, "Measure both tubes again.");
   }
   const curved = Math.max(0, overlap - leg);
   const offset = curveOffset.evaluate(curved, radius, kink);

@@ -1,4 +1,5 @@
 import { INCH } from "../common/customary.ts";
+import { exceeds } from "../common/exceeds.ts";
 import { connectionFactors, limitState } from "../common/resistance-factors.ts";
 import type { LimitState } from "../common/strength.ts";
 import type { Wall } from "../common/wall.ts";
@@ -17,9 +18,6 @@ export const sheetWall = INCH / 8;
 
 /** Thinnest wall of the AISI bearing table. */
 export const thinnestSheet = 0.024 * INCH;
-
-/** Slack, m, for walls read from text. */
-export const edge = 1e-9;
 
 /** Walls of one tube at one bolt. m. */
 export interface WallsAtBolt {
@@ -57,7 +55,7 @@ export function wallsAtBolt(at: WallsAtBolt, sheet: Worksheet): readonly LimitSt
       bearing,
     ),
   ];
-  if (t >= sheetWall - edge) return states;
+  if (!exceeds(sheetWall, t)) return states;
   const factor = sheet.work(sheetBearingFactor, [d, t]);
   const type = sheet.work(connectionTypeFactor[at.washers ? "washers" : "plain"], []);
   states.push(

@@ -3,11 +3,10 @@ import { compressionStrength } from "../../member/compression.ts";
 import { memberSection } from "../../member/member-section.ts";
 import type { MemberStrength } from "../../member/strength.ts";
 import { tensionStrength } from "../../member/tension.ts";
-import { refuse } from "../common/require.ts";
 import { connectionFactors, limitState } from "../common/resistance-factors.ts";
-import type { ConnectionStrength, LimitState } from "../common/strength.ts";
+import type { LimitState } from "../common/strength.ts";
 import type { Worksheet } from "../common/worksheet.ts";
-import type { PlateBolt } from "./plate-end.ts";
+import type { PlateBolt, PlateWeld } from "./plate-end.ts";
 import {
   boltRowForce,
   boltRowMoment,
@@ -23,7 +22,7 @@ import type { SplicePlates } from "./splice-plates.ts";
 
 /** What holds one plate end: its weld per length, its bolts one by one; null where not entered. */
 export interface PlateEnd {
-  readonly line: ConnectionStrength | null;
+  readonly weld: PlateWeld | null;
   readonly bolt: PlateBolt | null;
 }
 
@@ -41,20 +40,20 @@ const turned = (state: LimitState, turn: Turn): LimitState => ({
 /** Plates that bend on edge. */
 export function platesOnEdge(
   splice: SplicePlates,
-  { line, bolt }: PlateEnd,
+  { weld, bolt }: PlateEnd,
   sheet: Worksheet,
 ): readonly LimitState[] {
-  const { bolts, count, freeLength, steel, thickness, weld, width } = splice;
+  const { count, freeLength, steel, thickness, width } = splice;
   const together: Turn = (one) => sheet.work(platesTogether, [count, one]);
   const section = memberSection({ kind: "flat", width, thickness });
   const states = [
     turned(covered(bendingStrength(section, "x", steel, freeLength, sheet)), together),
   ];
-  if (line && weld) {
+  if (weld) {
     const welded: Turn = (r) => together(sheet.work(edgeWeldMoment, [r, weld.lineLength, width]));
-    states.push(...line.limitStates.map((state) => turned(state, welded)));
+    states.push(...weld.strength.limitStates.map((state) => turned(state, welded)));
   }
-  if (bolt && bolts) {
+  if (bolt) {
     const rupture = limitState(
       sheet,
       ["plate-rupture", "rupture of the splice plate in bending at its holes"],
@@ -62,9 +61,9 @@ export function platesOnEdge(
       sheet.work(plateRuptureMoment, [steel.tensileStrength, width, thickness, bolt.hole]),
       connectionFactors.rupture,
     );
-    const { spacing } = bolt;
+    const { perEnd, spacing } = bolt;
     const row: Turn = (force) =>
-      spacing === null ? 0 : together(sheet.work(boltRowMoment, [force, bolts.perEnd, spacing]));
+      spacing === null ? 0 : together(sheet.work(boltRowMoment, [force, perEnd, spacing]));
     states.push(turned(rupture, together));
     states.push(...bolt.strength.limitStates.map((state) => turned(state, row)));
   }
@@ -74,36 +73,33 @@ export function platesOnEdge(
 /** Plates of two opposite faces that pull and push; a lone plate bends across its thickness. */
 export function platesAsCouple(
   splice: SplicePlates,
-  { line, bolt }: PlateEnd,
+  { weld, bolt }: PlateEnd,
   sheet: Worksheet,
 ): readonly LimitState[] {
-  const { bolts, count, faces, freeLength, rail, steel, thickness, weld, width } = splice;
+  const { count, faces, freeLength, rail, steel, thickness, width } = splice;
   const section = memberSection({ kind: "flat", width, thickness });
   if (count === 1) return [covered(bendingStrength(section, "y", steel, freeLength, sheet))];
   const across = faces === "sides" ? rail.width : rail.depth;
   const arm = sheet.work(coupleArm, [across, thickness]);
   const couple: Turn = (force) => sheet.work(coupleMoment, [count, force, arm]);
-  const net = bolt && { area: netAreaOf(splice, bolt.hole, sheet), shearLag: 1 };
+  const net = bolt && {
+    area: sheet.work(plateNetArea, [width, thickness, bolt.hole]),
+    shearLag: 1,
+  };
   const lengths = { bucklingX: freeLength, bucklingY: freeLength };
   const states = [
     turned(tensionStrength(section, steel, net, sheet), couple),
     turned(covered(compressionStrength(section, steel, lengths, sheet)), couple),
   ];
-  if (line && weld) {
+  if (weld) {
     const welded: Turn = (r) => couple(sheet.work(edgeWeldForce, [r, weld.lineLength]));
-    states.push(...line.limitStates.map((state) => turned(state, welded)));
+    states.push(...weld.strength.limitStates.map((state) => turned(state, welded)));
   }
-  if (bolt && bolts) {
-    const row: Turn = (force) => couple(sheet.work(boltRowForce, [force, bolts.perEnd]));
+  if (bolt) {
+    const row: Turn = (force) => couple(sheet.work(boltRowForce, [force, bolt.perEnd]));
     states.push(...bolt.strength.limitStates.map((state) => turned(state, row)));
   }
   return states;
-}
-
-function netAreaOf({ width, thickness }: SplicePlates, hole: number, sheet: Worksheet): number {
-  const net = sheet.work(plateNetArea, [width, thickness, hole]);
-  if (net > 0) return net;
-  return refuse("out-of-range", "a hole that leaves a part of the plate", hole, "Check the bolt.");
 }
 
 /** Flat bars are always covered in bending and compression. */

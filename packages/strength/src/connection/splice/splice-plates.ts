@@ -1,5 +1,6 @@
 import type { Steel } from "../../material/steel.ts";
 import type { Bolt } from "../bolt/bolt-strength.ts";
+import { exceeds } from "../common/exceeds.ts";
 import { refuse, requireCount, requireLength } from "../common/require.ts";
 import { requireWall, type Wall } from "../common/wall.ts";
 
@@ -53,7 +54,7 @@ export function requireSplice(splice: SplicePlates): void {
     refuse("out-of-range", "plates not thicker than wide", thickness, "Exchange the two.");
   }
   const face = faces === "sides" ? rail.depth : rail.width;
-  if (width > face * (1 + 1e-9)) {
+  if (exceeds(width, face)) {
     const mend = "Measure the plates across, or name the other faces.";
     refuse("sizes-disagree", "plates not wider than the face they lie on", width, mend);
   }

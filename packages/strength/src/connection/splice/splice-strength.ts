@@ -43,16 +43,16 @@ export function spliceStrength(
   }
   const bolt = bolts && plateBolt(splice, bolts, sheet);
   if (bolt && !bolt.covered) return bolt;
-  const line = weld && plateWeld(splice, weld, sheet);
-  const held = [line, bolt?.strength].filter((one) => one !== null && one !== undefined);
+  const welded = weld && plateWeld(splice, weld, sheet);
+  const held = [welded, bolt].filter((one) => one !== null).map((one) => one.strength);
   const notes = {
     assumed: held.flatMap((one) => one.assumed),
     findings: held.flatMap((one) => one.findings),
     notChecked: held.length === 0 ? [noAttachment] : held.flatMap((one) => one.notChecked),
   };
-  const edgewise = strengthOf(platesOnEdge(splice, { line, bolt }, sheet), notes);
+  const edgewise = strengthOf(platesOnEdge(splice, { weld: welded, bolt }, sheet), notes);
   const alone = count === 1 ? [loneAttachment] : [];
-  const couple = strengthOf(platesAsCouple(splice, { line, bolt }, sheet), {
+  const couple = strengthOf(platesAsCouple(splice, { weld: welded, bolt }, sheet), {
     ...notes,
     notChecked: [...notes.notChecked, ...alone],
   });

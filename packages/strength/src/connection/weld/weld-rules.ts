@@ -1,5 +1,6 @@
 import { cite } from "@hoopstay/core";
 import { INCH } from "../common/customary.ts";
+import { exceeds } from "../common/exceeds.ts";
 import { type ConnectionNote, note } from "../common/strength.ts";
 import type { Wall } from "../common/wall.ts";
 
@@ -20,12 +21,9 @@ const edgeRuleBelow = INCH / 4;
 /** A fillet is at least four legs long (J2.2b, read). */
 const leastLegsLong = 4;
 
-/** Slack, m, for legs and walls read from text. */
-const edge = 1e-9;
-
 /** Least leg of a fillet weld for the thinner part joined, m. */
 export function leastLeg(thinner: number): number {
-  const row = leastLegs.rows.find((one) => thinner <= one.thinner * INCH + edge);
+  const row = leastLegs.rows.find((one) => !exceeds(thinner, one.thinner * INCH));
   return (row ?? leastLegs.rows[3]).leg * INCH;
 }
 
@@ -40,16 +38,16 @@ export function weldFindings(
   const findings: ConnectionNote[] = [];
   const thinner = Math.min(...walls.map((part) => part.wall));
   const least = leastLeg(thinner);
-  if (leg < least - edge) {
+  if (exceeds(least, leg)) {
     const words = "weld leg under the least of table J2.4 for the thinner part";
     findings.push(note("weld-leg-small", words, least, "length"));
   }
-  if (thinner < edgeRuleBelow - edge && leg > thinner + edge) {
+  if (exceeds(edgeRuleBelow, thinner) && exceeds(leg, thinner)) {
     const words =
       "weld leg larger than the thinner wall: the wall gives way first, and it may burn through";
     findings.push(note("weld-leg-large", words, thinner, "length"));
   }
-  if (length < leastLegsLong * leg - edge) {
+  if (exceeds(leastLegsLong * leg, length)) {
     const words = "weld shorter than four legs";
     findings.push(note("weld-short", words, leastLegsLong * leg, "length"));
   }
