@@ -1,3 +1,4 @@
+import { FOOT } from "@hoopstay/core";
 import { holdingFriction } from "@hoopstay/ground";
 import { pipeOfNominal } from "@hoopstay/section";
 import type { HouseInput } from "../schema/house-schema.ts";
@@ -23,7 +24,24 @@ export function houseDoubts(input: HouseInput): string[] {
       ? `Look again: ${path.join(".")} has the wall of ${meant.name} and its nominal size for an outside. A pipe is larger outside than its name: measure round it, or enter size: ${meant.name}.`
       : [];
   });
-  return [...weights, ...new Set(tubes)];
+  return [...weights, ...new Set(tubes), ...sizeDoubts(input.hoops)];
+}
+
+/** Common practice, no source: beyond these a house that is dragged is rare, a slip of a unit is not. */
+const commonSizes = {
+  span: ["width", "6 to 60 ft", 6 * FOOT, 60 * FOOT],
+  length: ["length", "8 to 200 ft", 8 * FOOT, 200 * FOOT],
+  spacing: ["spacing of hoops", "2 to 12 ft", 2 * FOOT, 12 * FOOT],
+} as const;
+
+function sizeDoubts(hoops: HouseInput["hoops"]): string[] {
+  return (["span", "length", "spacing"] as const).flatMap((key) => {
+    const [words, common, least, most] = commonSizes[key];
+    const size = hoops[key];
+    return !size || (size.value >= least && size.value <= most)
+      ? []
+      : `Look again: a ${words} of ${size.text} was entered. Houses that are dragged have ${common} (common practice, no source): check the number and its unit.`;
+  });
 }
 
 /** What is likely a slip in a site file. */
