@@ -148,10 +148,11 @@ function holdInSand(
   sandCoefficients(frictionAngle, new Chapter("range", "range"));
   const passive = chapter.work(sand.passiveCoefficient, [frictionAngle]);
   const rate = chapter.work(sand.sandReactionRate, [passive, unitWeight, diameter]);
-  const [top, bottom] = stabiliser ? [stabiliser.top, stabiliser.top + stabiliser.height] : [0, 0];
   let [force, acts] = [0, 0];
   if (stabiliser) {
-    force = chapter.work(sand.sandPlate, [rate, diameter, stabiliser.breadth, top, bottom]);
+    const { breadth, top, height } = stabiliser;
+    const bottom = top + height;
+    force = chapter.work(sand.sandPlate, [rate, diameter, breadth, top, bottom]);
     acts = chapter.work(sand.sandPlateDepth, [top, bottom]);
   }
   const ground = chapter.work(sand.sandLateral, [rate, pullHeight, depth, force, acts]);
@@ -159,7 +160,7 @@ function holdInSand(
     const plate = plateInBending(force, factor, moment, pullHeight, acts, chapter);
     const left = chapter.work(momentLeft, [moment, plate, pullHeight, acts]);
     // The plate alone takes the pull as far as the shaft can.
-    if (left <= 1e-12 * moment) return plate;
+    if (left === 0) return plate;
     const cube = chapter.work(sand.sandMomentCube, [left, factor, rate]);
     return chapter.work(sand.sandShaftPull, [left, cube, pullHeight, plate]);
   };
