@@ -7,8 +7,10 @@ import {
   proofLoad,
   quantile95,
   rateByTests,
+  sidewaysLimit,
   stiffnessFromTests,
   stiffnessWithoutTests,
+  upwardLimit,
 } from "@hoopstay/ground";
 import { describe, expect, test } from "vitest";
 import { pound } from "./anchor-examples.ts";
@@ -97,6 +99,7 @@ describe("pull tests, by hand", () => {
     const moved = (up: number, sideways: number) =>
       rated(stopped.map((one) => ({ ...one, movement: { up, sideways } }))).route;
     expect(moved(2 * 0.0254, 3 * 0.0254)).toBe("mean and lowest");
+    expect(moved(upwardLimit.value, sidewaysLimit.value)).toBe("mean and lowest");
     expect(moved(2.001 * 0.0254, 0)).toBe("characteristic");
     expect(moved(0, 3.001 * 0.0254)).toBe("characteristic");
   });
