@@ -1,4 +1,4 @@
-import { Chapter, type Step } from "@hoopstay/core";
+import { Chapter, type Refusal, type Step } from "@hoopstay/core";
 import { evaluateAgain } from "@hoopstay/core/second-evaluation";
 import {
   type Anchor,
@@ -189,6 +189,23 @@ describe("the working of a sideways pull", () => {
     expect(call(0.02, 0.25)).toThrow(/sizes-disagree/);
     expect(call(0.3, 0.499)).not.toThrow();
     expect(call(0.3, 0.5)).toThrow(/sizes-disagree/);
+  });
+
+  test("a stabiliser or a pull off its place is told by what to measure again", () => {
+    const told = (top: number, pullHeight: number): string => {
+      const shaft = { ...rod, pullHeight };
+      const plate = { breadth: 0.3, top, height: 0.25 };
+      try {
+        lateralCapacity(shaft, 1, plate, clay, 3, new Chapter("", ""));
+        return "nothing";
+      } catch (error) {
+        return (error as Refusal).complaints.map(({ code, mend }) => `${code}: ${mend}`).join();
+      }
+    };
+    expect(told(0, 10)).toBe("nothing");
+    expect(told(0, 10.01)).toMatch(/^out-of-range: .*up to the tether/);
+    expect(told(-0.01, 0)).toMatch(/^sizes-disagree: .*stabiliser/);
+    expect(told(1.01, 0)).toMatch(/^sizes-disagree: .*stabiliser/);
   });
 
   test("a shaft in clay reaches below 1.5 times its diameter", () => {

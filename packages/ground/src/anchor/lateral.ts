@@ -95,15 +95,16 @@ function check(shaft: Shaft, depth: number, stabiliser: Stabiliser | undefined):
   requireSize(Math.cbrt(shaft.plasticModulus), "the cube root of a plastic section modulus");
   requireSize(depth, "a depth");
   if (shaft.yieldStress !== undefined) requirePositive(shaft.yieldStress, "a yield stress");
-  const mend = "Measure from the ground up to the tether.";
-  requireWithin(shaft.pullHeight, [0, 10], "a height of pull in m", mend, "out-of-range");
+  const toTether = "Measure from the ground up to the tether.";
+  requireWithin(shaft.pullHeight, [0, 10], "a height of pull in m", toTether, "out-of-range");
   if (!stabiliser) return;
   const { breadth, top, height } = stabiliser;
   requireSize(height, "a stabiliser height");
+  const mend = "Measure the stabiliser again.";
   requireWithin(top, [0, depth], "the top of a stabiliser in m", mend, "sizes-disagree");
   if (breadth <= shaft.diameter || top + height >= depth || Number.isNaN(breadth)) {
     const right = "a stabiliser wider than the shaft and above its end";
-    refuse("sizes-disagree", right, `${breadth} m wide`, "Measure the stabiliser again.");
+    refuse("sizes-disagree", right, `${breadth} m wide`, mend);
   }
 }
 
