@@ -173,6 +173,13 @@ describe("sizes that anchors have, 1 mm to 100 m", () => {
       (diameter) => theoryCapacity({ ...sixInch, helices: [{ diameter, depth: 1 }] }, soil, upward),
     ],
     [
+      "breadth of a stabiliser",
+      (breadth) => {
+        const plated = { ...sixInch, stabiliser: { ...stabiliser, breadth } };
+        return theoryCapacity(plated, soil, slanted(45 * degree));
+      },
+    ],
+    [
       "height of a stabiliser",
       (height) =>
         theoryCapacity(

@@ -99,10 +99,11 @@ function check(shaft: Shaft, depth: number, stabiliser: Stabiliser | undefined):
   requireWithin(shaft.pullHeight, [0, 10], "a height of pull in m", toTether, "out-of-range");
   if (!stabiliser) return;
   const { breadth, top, height } = stabiliser;
+  requireSize(breadth, "a stabiliser breadth");
   requireSize(height, "a stabiliser height");
   const mend = "Measure the stabiliser again.";
   requireWithin(top, [0, depth], "the top of a stabiliser in m", mend, "sizes-disagree");
-  if (breadth <= shaft.diameter || top + height >= depth || Number.isNaN(breadth)) {
+  if (breadth <= shaft.diameter || top + height >= depth) {
     const right = "a stabiliser wider than the shaft and above its end";
     refuse("sizes-disagree", right, `${breadth} m wide`, mend);
   }
