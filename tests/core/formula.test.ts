@@ -1,4 +1,12 @@
-import { Chapter, constant, derived, formula, sumOf } from "@hoopstay/core";
+import {
+  Chapter,
+  constant,
+  declaredFormulas,
+  derived,
+  formula,
+  sumOf,
+  taken,
+} from "@hoopstay/core";
 import { agreement, evaluateAgain, parseExpression } from "@hoopstay/core/second-evaluation";
 import { describe, expect, test } from "vitest";
 
@@ -54,6 +62,17 @@ describe("a formula", () => {
   });
 });
 
+test("what is declared is kept in a list, what is made while working is not", () => {
+  const third = constant("a-third", "c", "a third", 1 / 3, "ratio", citation);
+  const kept = declaredFormulas();
+  expect(kept.filter((one) => one === area || one === third)).toHaveLength(2);
+  for (const one of kept) expect(one.id).toMatch(/\w/);
+  const before = kept.length;
+  sumOf("total", "S", "total", "force", [], citation);
+  taken("found by search", "q", "q_c", "pressure found", 1, "pressure", citation);
+  expect(declaredFormulas()).toHaveLength(before);
+});
+
 describe("a chapter of working", () => {
   test("starts empty and keeps each step with its numbers, in order", () => {
     const chapter = new Chapter("roof", "The roof");
@@ -96,6 +115,8 @@ describe("the second evaluation", () => {
         expect([near.agrees, far.agrees]).toEqual([true, false]);
       }
     }
+    // One in a thousand million itself still agrees.
+    expect(evaluateAgain(stepOf(area, 1e9, 1, 1e9 + 1)).agrees).toBe(true);
     expect(evaluateAgain(stepOf(area, 1, 1, -1)).agrees).toBe(false);
     expect(evaluateAgain(stepOf(area, 0, 1, 1)).agrees).toBe(false);
     expect(evaluateAgain(stepOf(area, 1, 1, 0)).agrees).toBe(false);
@@ -106,6 +127,13 @@ describe("the second evaluation", () => {
     const infinite = Number.POSITIVE_INFINITY;
     expect(evaluateAgain(stepOf(area, infinite, 1)).agrees).toBe(true);
     expect(evaluateAgain(stepOf(area, infinite, 1, 1)).agrees).toBe(false);
+  });
+
+  test("a number that stands as it is is a step, and no formula that was evaluated", () => {
+    const chapter = new Chapter("first", "First");
+    chapter.work(constant("half", "c", "a half", 0.5, "ratio", citation), []);
+    chapter.work(area, [2, 3]);
+    expect(agreement([chapter])).toMatchObject({ steps: 2, evaluated: 1, agreeing: 1 });
   });
 
   test("counts over all chapters, and tells the steps that disagree by chapter and symbol", () => {

@@ -80,6 +80,7 @@ describe("forms of a number", () => {
     ["1/2 m", "length", 0.5],
     ["1/2 : 12", "angle", Math.atan(1 / 24)],
     ["6 ft- 4 in", "length", 76 * inch],
+    ["6 ft   4 in", "length", 76 * inch],
     ["6 ft 11 in", "length", 83 * inch],
     ["16 lb/ ft2", "pressure", (16 * poundForce) / foot ** 2],
     ["16 lb /ft2", "pressure", (16 * poundForce) / foot ** 2],
@@ -123,6 +124,18 @@ describe("forms of a number", () => {
     ["5 abcd", "length", "unit-unknown", /^Use one of the units listed\.$/],
     ["5 q", "length", "unit-unknown", /^Use one of the units listed\.$/],
     ["5 fot", "length", "unit-unknown", /Did you mean 5 ft/],
+    ["5 ff", "length", "unit-unknown", /Did you mean 5 ft/],
+    ["5 inchesss", "length", "unit-unknown", /Did you mean 5 inches/],
+    ["5 yaddz", "length", "unit-unknown", /Did you mean 5 yard/],
+    ["5 __m", "length", "unit-unknown", /Did you mean 5 m\?/],
+    ["5 f", "length", "unit-unknown", /^Use one of the units listed\.$/],
+    ["5 mxlx", "length", "unit-unknown", /^Use one of the units listed\.$/],
+    ["5 xl", "volume", "unit-unknown", /^Use one of the units listed\.$/],
+    ["5 f2t", "area", "unit-unknown", /listed/],
+    ["5 f3t", "volume", "unit-unknown", /listed/],
+    ["5 xft.4 in", "length", "unit-unknown", /listed/],
+    ["18 f,t long", "length", "unit-unknown", /^(?!Leave)/],
+    ["5 xx'", "length", "unit-unknown", /^(?!Leave)/],
   ])("%j as %s is refused: %s", (text, dimension, code, mend) => {
     const read = readQuantity(text, dimension);
     if (read.ok) throw new Error(`read as ${read.value}`);
@@ -155,8 +168,8 @@ describe("forms of a number", () => {
 });
 
 describe("significant figures", () => {
-  test.each([0, 13, 1.5, Number.NaN])("%s figures are none", (digits) => {
-    expect(() => significant(1, digits)).toThrow(RangeError);
+  test.each([0, -1, 13, 1.5, Number.NaN])("%s figures are none", (digits) => {
+    expect(() => significant(1, digits)).toThrow(/from 1 to 12/);
   });
 
   test.each([
@@ -165,6 +178,8 @@ describe("significant figures", () => {
     [1e15, 3, "1e15"],
     [9.99e14, 3, "999000000000000"],
     [0, 3, "0"],
+    [-0, 3, "0"],
+    [0, 1, "0"],
     [1.25, 12, "1.25"],
     [1.25, 1, "1"],
   ])("%s to %s: %s", (value, digits, told) => {

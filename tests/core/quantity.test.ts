@@ -214,6 +214,10 @@ describe("a quantity is shown", () => {
     [0.17, "mass-per-area", "5.01 oz/yd²", "170 g/m²"],
     [Math.PI / 36, "angle", "5°", "5°"],
     [0.3, "fraction", "30 %", "30 %"],
+    [(1.5 * pound) / 0.3048, "force-per-length", "1.5 lb/ft", "21.9 N/m"],
+    [(150 * pound) / 0.3048, "force-per-length", "150 lb/ft", "2.19 kN/m"],
+    [(110 * pound) / 0.3048 ** 3, "unit-weight", "110 pcf", "17.3 kN/m³"],
+    [(2 * pound) / 0.3048 ** 3, "unit-weight", "2 pcf", "314 N/m³"],
     [0, "force", "0 lb", "0 kN"],
     [-0, "length", "0 ft", "0 m"],
   ])("%d as %s", (value, dimension, us, si) => {

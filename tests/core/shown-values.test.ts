@@ -50,7 +50,7 @@ describe("a limit of speed is never rounded up", () => {
 
 describe("a number in a sentence", () => {
   test("is shown in the reader's units to three figures, or as many as asked", () => {
-    expect(measured(1, "force")).toEqual({ value: 1, measure: "force" });
+    expect(measured(1, "force")).toStrictEqual({ value: 1, measure: "force" });
     expect(measured(1, "force", 2)).toEqual({ value: 1, measure: "force", digits: 2 });
     expect(speedLimit(1)).toEqual({ value: 1, measure: "speed", atMost: true });
     expect(showMeasured(measured(5.4864, "length"), "us")).toBe("18 ft");
@@ -130,6 +130,7 @@ describe("hours, gusts and places", () => {
     [0, "left, halfway"],
     [4.9e-4, "left, halfway"],
     [-4.9e-4, "left, halfway"],
+    [5e-4, "left, 0.0197 in front"],
     [0.0127, "left, 0.5 in front"],
   ])("an anchor %s m along stands %s", (along, told) => {
     const row = { side: "left", along } as Parameters<typeof showPlace>[0];

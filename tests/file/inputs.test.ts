@@ -71,3 +71,28 @@ test("complaints about both files come at once, each with its line", () => {
   expect(told).toContain("house:2 hooops key-unknown");
   expect(told).toContain("site:2 speed key-unknown");
 });
+
+test("a number is quoted as it was typed, not as it is read", () => {
+  const givenFor = (was: RegExp, key: string, typed: string): (string | undefined)[] => {
+    const house = (texts.house ?? "").replace(was, `$1${key}: ${typed}`);
+    expect(house).toContain(` ${key}: ${typed}`);
+    try {
+      inputsOf({ house });
+      return [];
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      return error.complaints.filter((one) => one.key === `hoops.${key}`).map(({ given }) => given);
+    }
+  };
+  const span = (typed: string) => givenFor(/^( +)span: .*$/m, "span", typed);
+  for (const typed of ["-1e999", "1e999", ".inf", "0x12", "1e3", "+18", "18.0", "18"]) {
+    expect(span(typed), typed).toEqual([typed]);
+  }
+  const long = "9".repeat(400);
+  expect(span(long)).toEqual([`${"9".repeat(60)}...`]);
+  expect(span('"18 stone"')).toEqual(["18 stone"]);
+  expect(span("[18]")).toEqual(["a list"]);
+  for (const typed of ["-1e999", "1.50", "0x1"]) {
+    expect(givenFor(/^( +)spacing: .*$/m, "count", typed), typed).toEqual([typed]);
+  }
+});

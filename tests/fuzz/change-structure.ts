@@ -21,6 +21,10 @@ function placesOf(holder: Holder): Place[] {
 const at = ({ holder, key }: Place): unknown => (holder as Record<string, unknown>)[key];
 
 function put({ holder, key }: Place, value: unknown): void {
+  if (Array.isArray(holder) && Number.isNaN(Number(key))) {
+    holder.push(value);
+    return;
+  }
   // A name such as __proto__ is a key like any other.
   Object.defineProperty(holder, key, {
     value,

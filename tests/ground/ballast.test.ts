@@ -43,6 +43,48 @@ describe("a block on a tether, by hand", () => {
     expect(pullOfBlock(steep, 1).pull).toBeCloseTo(500, 9);
   });
 
+  test("tied far behind and pulled steeply it turns about the near toe", () => {
+    const behind = { ...block, tieHeight: 0.1, tieSetback: 0.55, angle: 80 * degree, friction: 5 };
+    const { pull, governs } = pullOfBlock(behind, 1);
+    expect(governs).toBe("near toe");
+    const lever = 0.1 * Math.cos(80 * degree) + 0.55 * Math.sin(80 * degree);
+    expect(pull).toBeCloseTo(300 / lever, 9);
+  });
+
+  test("tied high at the near face and pulled steeply it turns about the far toe", () => {
+    const before = { ...block, tieSetback: 0.05, angle: 80 * degree, friction: 5 };
+    const { pull, governs } = pullOfBlock(before, 1);
+    expect(governs).toBe("far toe");
+    const lever = 0.55 * Math.sin(80 * degree) - 0.3 * Math.cos(80 * degree);
+    expect(pull).toBeCloseTo(300 / lever, 9);
+  });
+
+  test("pulled straight up at the edge over a toe it does not turn about that toe", () => {
+    const checks = (tieSetback: number) =>
+      pullOfBlock({ ...block, angle: Math.PI / 2, tieSetback }, 1).trail.map((one) => one.symbol);
+    expect(checks(0)).toEqual(["T_s", "T_f"]);
+    expect(checks(0.6)).toEqual(["T_s", "T_n"]);
+    expect(checks(0.3)).toEqual(["T_s", "T_n", "T_f"]);
+  });
+
+  test("a lever is short or not by the width of the block, whatever its size", () => {
+    for (const width of [0.01, 1, 100]) {
+      const checks = (lever: number) =>
+        pullOfBlock(
+          { ...block, width, angle: 0, tieSetback: 0, tieHeight: lever * width },
+          1,
+        ).trail.map((one) => one.symbol);
+      expect(checks(0.9e-9)).toEqual(["T_s"]);
+      expect(checks(1.1e-9)).toEqual(["T_s", "T_n"]);
+    }
+  });
+
+  test("where it slides and turns at once, sliding is told", () => {
+    // Level: friction times weight against weight times half the width over the height.
+    const both = { ...block, width: 0.5, tieHeight: 0.5, angle: 0, friction: 0.5 };
+    expect(pullOfBlock(both, 1)).toMatchObject({ governs: "sliding", pull: 500 });
+  });
+
   test("a level pull at the ground turns about no toe", () => {
     const low = { ...block, tieHeight: 0, angle: 0 };
     expect(pullOfBlock(low, 1).trail.map(({ symbol }) => symbol)).toEqual(["T_s"]);
@@ -123,6 +165,12 @@ describe("water and flood", () => {
     expect(countedWater({ ...tank, volume: cubicFoot }).weight / pound).toBeCloseTo(31.2, 9);
   });
 
+  test("an empty tank counts nothing, a full one 62.4 lb a cubic foot", () => {
+    const cubicFoot = { ...tank, volume: 0.3048 ** 3 };
+    expect(countedWater({ ...cubicFoot, fill: 0 })).toEqual({ weight: 0 });
+    expect(countedWater({ ...cubicFoot, fill: 1 }).weight / pound).toBeCloseTo(62.4, 9);
+  });
+
   test.each([
     [{ closed: false }, "open container"],
     [{ levelRecorded: false }, "level not recorded"],
@@ -181,6 +229,24 @@ describe("pieces needed for a shortfall", () => {
     ]);
     expect(piecesNeeded(1000, two)).toMatchObject({ held: 600, short: 400 });
     expect(piecesNeeded(0, two)).toMatchObject({ held: 0, short: 0 });
+  });
+
+  test("what is enough is enough: exactly, and nothing of a further kind", () => {
+    expect(piecesNeeded(1260, [{ id: "block", holds: 420 }]).counts).toEqual([
+      { id: "block", count: 3 },
+    ]);
+    const more = [
+      { id: "barrel", holds: 600 },
+      { id: "block", holds: 150 },
+    ];
+    expect(piecesNeeded(1000, more)).toEqual({
+      counts: [
+        { id: "barrel", count: 2 },
+        { id: "block", count: 0 },
+      ],
+      held: 1200,
+      short: 0,
+    });
   });
 
   test("refused: a shortfall below zero, a piece that holds nothing, half a piece", () => {

@@ -2,6 +2,7 @@ import { Refusal } from "@hoopstay/core";
 import { capacityAlongTether, type Link, type LinkId, linkIds } from "@hoopstay/ground";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { expectPrinted } from "../core/printed-formulas.ts";
 import { between, holds, seed } from "./pull-test-sample.ts";
 
 const limit = (workingLoadLimit: number): Link => ({ workingLoadLimit });
@@ -38,6 +39,36 @@ describe("capacity along the tether", () => {
     expect(call(1, limit(0))).toThrow("not-positive");
     expect(call(0, limit(1))).toThrow("not-positive");
     expect(call(Number.NaN, limit(1))).toThrow(Refusal);
+  });
+
+  test("a breaking load above the working load limit is fine, one no greater is refused", () => {
+    const call = (breakingLoad: number) => () =>
+      capacityAlongTether(
+        { ground: 9, links: { eye: { workingLoadLimit: 3, breakingLoad } } },
+        "ASD",
+      );
+    expect(call(9)().capacity).toBe(3);
+    expect(call(3.001)().capacity).toBe(3);
+    expect(call(3)).toThrow("sizes-disagree");
+  });
+
+  test("of parts that hold alike the first that the pull meets is told", () => {
+    const links = { tether: limit(2000), eye: limit(1000), attachment: limit(1000) };
+    expect(capacityAlongTether({ ground: 1000, links }, "ASD").governs).toBe("ground");
+    expect(capacityAlongTether({ ground: 2000, links }, "ASD").governs).toBe("eye");
+  });
+
+  test("the working names every part, and takes the least only of several", () => {
+    const alone = capacityAlongTether({ ground: 2000, links: {} }, "LRFD");
+    expect(alone.formula.expression).toBe("c * T_ground");
+    const links = { tether: limit(3000), eye: limit(1500), attachment: limit(2500) };
+    for (const { formula, inputs } of [
+      alone,
+      capacityAlongTether({ ground: 2000, links }, "ASD"),
+    ]) {
+      expectPrinted(formula);
+      expect(inputs).toHaveLength(formula.arguments.length);
+    }
   });
 
   const chains = fc.record({

@@ -1,4 +1,5 @@
 import { Refusal } from "@hoopstay/core";
+import { evaluateAgain } from "@hoopstay/core/second-evaluation";
 import {
   highwayPractice,
   lightAnchorPractice,
@@ -6,8 +7,10 @@ import {
   proofLoad,
   quantile95,
   rateByTests,
+  sidewaysLimit,
   stiffnessFromTests,
   stiffnessWithoutTests,
+  upwardLimit,
 } from "@hoopstay/ground";
 import { describe, expect, test } from "vitest";
 import { pound } from "./anchor-examples.ts";
@@ -90,6 +93,55 @@ describe("pull tests, by hand", () => {
     expect(rated(still).route).toBe("mean and lowest");
   });
 
+  test("moved by just 2 in up and 3 in sideways a head has not yet failed: a lower bound", () => {
+    // 77 Ill. Adm. Code 870.200(b)
+    const stopped = testsOf([1000, 1000, 1000], { ended: "stopped" });
+    const moved = (up: number, sideways: number) =>
+      rated(stopped.map((one) => ({ ...one, movement: { up, sideways } }))).route;
+    expect(moved(2 * 0.0254, 3 * 0.0254)).toBe("mean and lowest");
+    expect(moved(upwardLimit.value, sidewaysLimit.value)).toBe("mean and lowest");
+    expect(moved(2.001 * 0.0254, 0)).toBe("characteristic");
+    expect(moved(0, 3.001 * 0.0254)).toBe("characteristic");
+  });
+
+  test("three or four tests of which one was stopped give no characteristic pull", () => {
+    for (const count of [3, 4]) {
+      const failed = testsOf(Array.from({ length: count }, () => 1000));
+      const one = failed.map((test, at) =>
+        at === 1 ? { ...test, ended: "stopped" as const } : test,
+      );
+      expect(rated(failed).route).toBe("characteristic");
+      expect(rated(one).route).toBe("mean and lowest");
+      expect(rated(one).allowable).toBeLessThan(rated(failed).allowable);
+    }
+  });
+
+  test("the working names each pull by its number, place and day", () => {
+    const tests = testsOf([900, 1000, 1100]).map((one, at) => ({
+      ...one,
+      date: `2026-04-0${at + 1}`,
+    }));
+    const { trail } = rated(tests);
+    expect(trail.slice(0, 3).map(({ symbol, note }) => `${symbol}: ${note}`)).toEqual([
+      "T_1: hill, 2026-04-01",
+      "T_2: hill, 2026-04-02",
+      "T_3: hill, 2026-04-03",
+    ]);
+    const mean = trail.find(({ formula }) => formula.id === "mean-of-3");
+    expect(mean?.formula.arguments.map(({ symbol, name }) => `${symbol}: ${name}`)).toEqual([
+      "T_1: pull of test 1 as it counts",
+      "T_2: pull of test 2 as it counts",
+      "T_3: pull of test 3 as it counts",
+    ]);
+    for (const step of trail) expect(evaluateAgain(step).agrees, step.formula.id).toBe(true);
+  });
+
+  test("a head that did not move, and a known scatter of 1, are no mistakes", () => {
+    const still = [{ ...plainTest, movement: { up: 0, sideways: 0 } }];
+    expect(rated(still).allowable).toBe(rated([plainTest]).allowable);
+    expect(rated([plainTest], { ...plainUse, knownScatter: 1 }).allowable).toBeGreaterThan(0);
+  });
+
   test("tests left out are listed with their reason", () => {
     const { rated: any, leftOut } = rateByTests(
       [
@@ -162,6 +214,15 @@ describe("stiffness and proof load", () => {
   test("stiffness: 25 mm of tested resistance, 10 mm of an allowable pull", () => {
     expect(stiffnessFromTests.evaluate(2500)).toBeCloseTo(100_000, 6);
     expect(stiffnessWithoutTests.evaluate(1000)).toBeCloseTo(100_000, 6);
+  });
+
+  test("the owner's practice is held as long as the highway's, and accepts no more creep", () => {
+    expect(lightAnchorPractice.minutesAtStep).toEqual(highwayPractice.minutesAtStep);
+    expect(lightAnchorPractice.minutesAtTop).toBe(highwayPractice.minutesAtTop);
+    const [own, highway] = [lightAnchorPractice.accepted, highwayPractice.accepted];
+    expect([own.from, own.to]).toEqual([highway.from, highway.to]);
+    expect(own.movement).toBeGreaterThan(0);
+    expect(own.movement).toBeLessThanOrEqual(highway.movement);
   });
 
   test("both practices rise by 0.25 and the owner's ends at the least proof load", () => {

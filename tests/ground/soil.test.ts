@@ -40,6 +40,17 @@ describe("soil class from clues", () => {
     expect(classOfClues([reading]).soilClass).toBe(soilClass);
   });
 
+  test("every class and every feel names where it comes from; a feel tells the class it gives", () => {
+    for (const { soilClass, citation } of classRows) {
+      expect(citation.place, soilClass).toMatch(/3285\.202/);
+      expect(["read", "memory"], soilClass).toContain(citation.grade);
+    }
+    for (const { soilClass, citation } of Object.values(feelRows)) {
+      expect(citation.grade).toBe("judgement");
+      expect(citation.place).toContain(`: ${soilClass}; safe side`);
+    }
+  });
+
   test("several clues give the lowest class, and all are listed", () => {
     const clues = [blow(45), probe(300), felt("thumb only dents")];
     const read = classOfClues(clues);

@@ -1,3 +1,4 @@
+import { evaluateAgain } from "@hoopstay/core/second-evaluation";
 import { reviewTow, type TowJob, towPull } from "@hoopstay/ground";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
@@ -40,6 +41,34 @@ describe("tow, by hand", () => {
     expect(verdictOf(withTractor(2319.9 / 0.34))).toBe("doubtful");
     expect(verdictOf(withTractor(930.1 / 0.45))).toBe("doubtful");
     expect(verdictOf(withTractor(929.9 / 0.45))).toBe("no");
+  });
+
+  test("at the edge itself: go on the very pull that is left, no only where more is needed", () => {
+    const house = (low: number, high: number, weight: number) =>
+      verdictOf({ ...withTractor(weight), loads: [{ id: "house", low, high, fromLeft: 2 }] });
+    // 0.58 of 5100 is 0.34 of 8700; 0.31 of 1800 is 0.45 of 1240.
+    expect(house(5000, 5100, 8700)).toBe("go");
+    expect(house(1800, 1900, 1240)).toBe("doubtful");
+  });
+
+  test("the working says which pull is which, of which load", () => {
+    const full = { id: "full bin", low: 9000, high: 12_000, fromLeft: 4 };
+    const { trail } = reviewTow({ ...job, loads: [...job.loads, full] });
+    const told = trail.map(({ symbol, note }) => (note ? `${symbol}, ${note}` : symbol));
+    const pulls = ["P_run low", "P_run high", "P_start low", "P_start high", "P_b", "P_b"];
+    const ofLoad = (id: string) =>
+      [...pulls, "r_left", "P_s left", "P_s right"].map((symbol) => `${symbol}, ${id}`);
+    expect(told).toEqual([
+      ...["mu_low", "mu_high", "mu_start", "c_low", "c_high", "P_a low", "P_a high"],
+      ...ofLoad("empty bin"),
+      ...ofLoad("full bin"),
+    ]);
+    for (const step of trail) {
+      expect(step.inputs).toHaveLength(step.formula.arguments.length);
+      expect(evaluateAgain(step).agrees, step.formula.id).toBe(true);
+    }
+    const alone = reviewTow({ ...job, tractor: null }).trail.map(({ symbol }) => symbol);
+    expect(alone.slice(0, 4)).toEqual(["mu_low", "mu_high", "mu_start", "P_run low"]);
   });
 
   test("a full bin is reviewed for itself", () => {

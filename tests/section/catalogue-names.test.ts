@@ -64,6 +64,14 @@ describe("sizes by their names", () => {
     expect(findSize("HSS4X3X3/16".padEnd(61))).toBeUndefined();
   });
 
+  test("as many near names as asked for, by the first sixty characters", () => {
+    const typed = "HSS4X3X3/16".padEnd(60);
+    expect(nearestSizes(typed, 1).map(({ name }) => name)).toEqual(["HSS4X3X3/16"]);
+    expect(nearestSizes(typed, 3)).toHaveLength(3);
+    const beyond = nearestSizes(`${typed}Fence 1-5/8 x 16ga BWG`, catalogue.length);
+    expect(beyond).toEqual(nearestSizes(typed, catalogue.length));
+  });
+
   test.each([
     [" hss 1.90 × .120 ", "hss1.9x0.12"],
     ["HSS 2  1/2 x 2 11/16", "hss2-1/2x2-11/16"],

@@ -84,8 +84,7 @@ export function evaluateAgain(step: Step): SecondValue {
   );
   const second = Number(code.evaluate(scope));
   const difference = Math.abs(second - step.value);
-  const scale = Math.max(Math.abs(second), Math.abs(step.value));
-  const near = Number.isFinite(scale) && difference <= tolerance * scale;
+  const near = Number.isFinite(second) && difference <= tolerance * Math.abs(second);
   return { second, agrees: second === step.value || near };
 }
 

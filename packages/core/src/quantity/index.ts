@@ -12,4 +12,5 @@ export { type QuantityCode, type QuantityRefusal, quantityCodes } from "./refusa
 export { convert, figures, show, unitOf } from "./show.ts";
 export { significant } from "./significant.ts";
 export { spellingsOf } from "./spelling.ts";
+export { quotable } from "./typography.ts";
 export type { Unit } from "./unit.ts";

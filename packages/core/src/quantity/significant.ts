@@ -11,7 +11,6 @@ export function significant(value: number, digits: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`cannot show ${value}`);
   if (!Number.isInteger(digits) || digits < 1 || digits > 12)
     throw new RangeError(`digits must be a whole number from 1 to 12, not ${digits}`);
-  if (value === 0) return "0";
   // The last bits are noise of the conversion: 2.3749999999999996 in was typed as 2.375 in.
   const clean = Number(value.toPrecision(14));
   const [mantissa = "", power = ""] = clean.toExponential(digits - 1).split("e");

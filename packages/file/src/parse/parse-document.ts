@@ -3,11 +3,13 @@ import { type Document, LineCounter, parseDocument, visit } from "yaml";
 import { aliasComplaint, formComplaints, mostAliases } from "./form-complaints.ts";
 import { Lately } from "./lately.ts";
 import { lineOf } from "./line-of.ts";
+import { type TypedNumber, typedNumber } from "./typed-number.ts";
 
-/** A parsed file: its plain value, and the line on which a path of keys stands. */
+/** A parsed file: its plain value, the line on which a path of keys stands, a number there. */
 export interface ParsedDocument {
   readonly value: unknown;
   lineOf(path: readonly PropertyKey[]): number;
+  typedNumber(path: readonly PropertyKey[]): TypedNumber | undefined;
 }
 
 /** The same with the library's tree, for changes of a text. */
@@ -53,5 +55,10 @@ export function parseAnew(text: string, file: string): ParsedTree {
       throw new Refusal([aliasComplaint(file, lines.linePos(at).line, given)]);
     }
   };
-  return { document, value: plain(), lineOf: (path) => lineOf(document, lines, path) };
+  return {
+    document,
+    value: plain(),
+    lineOf: (path) => lineOf(document, lines, path),
+    typedNumber: (path) => typedNumber(document, path),
+  };
 }

@@ -36,13 +36,12 @@ const lower = (id: string, symbol: string, name: string, measure: Measure) =>
 export const lowerForce = lower("lower-force", "R", "lower of two capacities", "force");
 export const lowerFactor = lower("lower-breakout-factor", "F_q", "lower breakout factor", "ratio");
 
-/** Rows before and after a value of an ascending column; the last pair holds its upper end. */
+/** Rows before and after a value of an ascending column; a value on a row ends the stretch to it. */
 export function bracket<Row>(
   rows: readonly Row[],
   column: (row: Row) => number,
   at: number,
 ): readonly [Row, Row] {
-  const found = rows.findIndex((row) => column(row) >= at);
-  const after = found < 0 ? rows.length - 1 : Math.max(1, found);
-  return [rows[after - 1] as Row, rows[after] as Row];
+  const passed = rows.slice(1, -1).filter((row) => column(row) < at).length;
+  return [rows[passed] as Row, rows[passed + 1] as Row];
 }

@@ -63,13 +63,13 @@ export function helixUplift(
     sum,
     best.map((plate) => plate.uplift),
   );
-  return { uplift, model: best[0]?.model ?? "", counted: best.length };
+  return { uplift, model: (best[0] as (typeof plates)[number]).model, counted: best.length };
 }
 
 const total = (plates: readonly { readonly uplift: number }[]): number =>
   plates.reduce((sum, plate) => sum + plate.uplift, 0);
 
-/** Every set of plates, not empty, in which each two are clear of each other. */
+/** Every set of plates in which each two are clear of each other, that of none first. */
 function clearSets<Plate extends { readonly helix: Helix }>(
   plates: readonly Plate[],
   apart: number,
@@ -81,7 +81,7 @@ function clearSets<Plate extends { readonly helix: Helix }>(
     );
     sets.push(...fitting.map((set) => [...set, plate]));
   }
-  return sets.filter((set) => set.length > 0);
+  return sets;
 }
 
 function clear(one: Helix, other: Helix, diameters: number): boolean {

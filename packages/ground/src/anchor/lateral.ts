@@ -95,15 +95,17 @@ function check(shaft: Shaft, depth: number, stabiliser: Stabiliser | undefined):
   requireSize(Math.cbrt(shaft.plasticModulus), "the cube root of a plastic section modulus");
   requireSize(depth, "a depth");
   if (shaft.yieldStress !== undefined) requirePositive(shaft.yieldStress, "a yield stress");
-  const mend = "Measure from the ground up to the tether.";
-  requireWithin(shaft.pullHeight, [0, 10], "a height of pull in m", mend, "out-of-range");
+  const toTether = "Measure from the ground up to the tether.";
+  requireWithin(shaft.pullHeight, [0, 10], "a height of pull in m", toTether, "out-of-range");
   if (!stabiliser) return;
   const { breadth, top, height } = stabiliser;
+  requireSize(breadth, "a stabiliser breadth");
   requireSize(height, "a stabiliser height");
+  const mend = "Measure the stabiliser again.";
   requireWithin(top, [0, depth], "the top of a stabiliser in m", mend, "sizes-disagree");
-  if (breadth <= shaft.diameter || top + height >= depth || Number.isNaN(breadth)) {
+  if (breadth <= shaft.diameter || top + height >= depth) {
     const right = "a stabiliser wider than the shaft and above its end";
-    refuse("sizes-disagree", right, `${breadth} m wide`, "Measure the stabiliser again.");
+    refuse("sizes-disagree", right, `${breadth} m wide`, mend);
   }
 }
 
@@ -148,10 +150,11 @@ function holdInSand(
   sandCoefficients(frictionAngle, new Chapter("range", "range"));
   const passive = chapter.work(sand.passiveCoefficient, [frictionAngle]);
   const rate = chapter.work(sand.sandReactionRate, [passive, unitWeight, diameter]);
-  const [top, bottom] = stabiliser ? [stabiliser.top, stabiliser.top + stabiliser.height] : [0, 0];
   let [force, acts] = [0, 0];
   if (stabiliser) {
-    force = chapter.work(sand.sandPlate, [rate, diameter, stabiliser.breadth, top, bottom]);
+    const { breadth, top, height } = stabiliser;
+    const bottom = top + height;
+    force = chapter.work(sand.sandPlate, [rate, diameter, breadth, top, bottom]);
     acts = chapter.work(sand.sandPlateDepth, [top, bottom]);
   }
   const ground = chapter.work(sand.sandLateral, [rate, pullHeight, depth, force, acts]);
@@ -159,7 +162,7 @@ function holdInSand(
     const plate = plateInBending(force, factor, moment, pullHeight, acts, chapter);
     const left = chapter.work(momentLeft, [moment, plate, pullHeight, acts]);
     // The plate alone takes the pull as far as the shaft can.
-    if (left <= 1e-12 * moment) return plate;
+    if (left === 0) return plate;
     const cube = chapter.work(sand.sandMomentCube, [left, factor, rate]);
     return chapter.work(sand.sandShaftPull, [left, cube, pullHeight, plate]);
   };

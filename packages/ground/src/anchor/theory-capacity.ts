@@ -50,9 +50,7 @@ export function theoryCapacity(
   if (placing.spacing !== undefined) requirePositive(placing.spacing, "a spacing");
   const readings = readingsOf(soil);
   if ("needs" in readings) return notRated(readings.needs, readings.reason);
-  const rated = readings.soils.map((one) => capacityOn(one, anchor, soil, pull, placing));
-  const [first] = rated;
-  return rated.reduce(lower, first as Capacity);
+  return readings.soils.map((one) => capacityOn(one, anchor, soil, pull, placing)).reduce(lower);
 }
 
 /** No number wherever one reading has none, else the lower. */

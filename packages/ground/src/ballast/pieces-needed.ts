@@ -58,8 +58,7 @@ export function piecesNeeded(shortfall: number, stock: readonly PieceInStock[]):
 }
 
 function wholePieces(missing: number, holds: number): number {
-  if (missing <= 0) return 0;
-  const count = Math.ceil(missing / holds);
+  const count = Math.max(0, Math.ceil(missing / holds));
   // The quotient may have been rounded down to a whole number.
   return count * holds < missing ? count + 1 : count;
 }

@@ -61,7 +61,7 @@ function complaintsOf({ pull, movement, repeats }: PullTest): Complaint[] {
     });
   }
   for (const [way, moved] of Object.entries(movement ?? {})) {
-    if (moved === undefined || (moved >= 0 && Number.isFinite(moved))) continue;
+    if (moved >= 0 && Number.isFinite(moved)) continue;
     found.push({
       code: "out-of-range",
       given: String(moved),

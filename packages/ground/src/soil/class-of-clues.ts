@@ -52,7 +52,7 @@ function readClue(clue: Clue): ReadClue {
  * The lowest class that any clue gives, with what every clue says. Null without a clue: unknown
  * ground, for which nothing is presumed.
  *
- * Source: 24 CFR 3285.202, table [classes 2 and 3 read, the others memory]; feel tests judged.
+ * Source: 24 CFR 3285.202, table [classes 1 to 3 read, the others memory]; feel tests judged.
  */
 export function classOfClues(clues: readonly Clue[]): {
   readonly soilClass: SoilClass | null;

@@ -38,11 +38,7 @@ function edits(from: string, to: string): number {
         (current[column - 1] ?? 0) + leftOut,
         (last[column - 1] ?? 0) + (same ? 0 : 1),
       );
-      const swapped =
-        row > 1 &&
-        column > 1 &&
-        from[row - 1] === to[column - 2] &&
-        from[row - 2] === to[column - 1];
+      const swapped = from[row - 1] === to[column - 2] && from[row - 2] === to[column - 1];
       if (swapped) least = Math.min(least, (beforeLast[column - 2] ?? 0) + 1);
       current.push(least);
     }

@@ -1,6 +1,13 @@
 import { cite } from "@hoopstay/core";
+import type { RoundTube } from "../tube/tube.ts";
 import type { CatalogueSize } from "./size.ts";
 import { tradeInches } from "./trade-inches.ts";
+
+/** A pipe, and the size by which it is called, m: less than its outside. */
+interface Pipe extends CatalogueSize {
+  readonly nominal: number;
+  readonly shape: Omit<RoundTube, "galvanized">;
+}
 
 /** Nominal pipe size, true outside diameter, wall of schedule 40 and of schedule 80, inches. */
 const rows = [
@@ -12,22 +19,22 @@ const rows = [
 ] as const;
 
 /** Steel pipe to ASTM A53, schedule 40 (STD) and 80 (XS), sold by its nominal size. */
-export const pipe: readonly CatalogueSize[] = rows.flatMap(
-  ([nominal, outside, schedule40, schedule80]) =>
-    (
-      [
-        ["STD", "40", schedule40],
-        ["XS", "80", schedule80],
-      ] as const
-    ).map(([strength, schedule, wall]) => ({
-      name: `Pipe${nominal}${strength}`,
-      aliases: [`NPS ${nominal} sch ${schedule}`, `Pipe ${nominal} sch ${schedule}`],
-      shape: {
-        kind: "round" as const,
-        outside: tradeInches(outside),
-        wall: tradeInches(wall),
-        convention: "AISC" as const,
-      },
-      citation: cite("asme-b36-10", "outside diameter and wall", "second-hand"),
-    })),
+export const pipe: readonly Pipe[] = rows.flatMap(([nominal, outside, schedule40, schedule80]) =>
+  (
+    [
+      ["STD", "40", schedule40],
+      ["XS", "80", schedule80],
+    ] as const
+  ).map(([strength, schedule, wall]) => ({
+    name: `Pipe${nominal}${strength}`,
+    nominal: tradeInches(nominal),
+    aliases: [`NPS ${nominal} sch ${schedule}`, `Pipe ${nominal} sch ${schedule}`],
+    shape: {
+      kind: "round" as const,
+      outside: tradeInches(outside),
+      wall: tradeInches(wall),
+      convention: "AISC" as const,
+    },
+    citation: cite("asme-b36-10", "outside diameter and wall", "second-hand"),
+  })),
 );

@@ -18,7 +18,7 @@ export function plainName(name: string): string {
     .replace(/["″”']/g, "")
     .replace(/(\d)\s+(?=\d+\s*[/⁄]\s*\d)/g, "$1-")
     .replace(/⁄/g, "/")
-    .replace(/\s+/g, "")
+    .replace(/\s/g, "")
     .replace(/schedule/g, "sch")
     .replace(/(?<![\d.])\.(?=\d)/g, "0.")
     .replace(/(\.\d*?)0+(?!\d)/g, "$1")
