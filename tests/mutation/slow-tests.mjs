@@ -5,8 +5,6 @@
 const slowTests = {
   "tests/section/catalogue.test.ts": ["a slip of the pen"],
   "tests/core/quantity-laws.test.ts": ["in a moment"],
-  "tests/stability/all-at-once-laws.test.ts": ["a number or infinity"],
-  "tests/stability/independent.test.ts": [11, 21, 25, 26].map((one) => `#${one} > anchored`),
   "tests/frame/rail-speed.test.ts": [""],
   "tests/frame/hoop-speed.test.ts": [""],
   "tests/frame/plan-speed.test.ts": [""],
