@@ -1,53 +1,23 @@
 import {
-  type Anchor,
-  asd,
   balanceSums,
-  baseLines,
   certificateOf,
-  checkTerms,
   cornerSets,
   type JointProblem,
   jointFactor,
-  jointProblems,
   jointSystem,
-  type LateralHold,
   polygonSides,
-  type Slope,
   SolverFault,
   slopesOf,
-  type Weight,
   windOf,
   worstJoint,
 } from "@hoopstay/stability";
 import { describe, expect, test } from "vitest";
 import { eachFactor, expectBalanced } from "./all-at-once-house.ts";
-
-const weight: Weight = { name: "low", W: 10_000, x: 0, y: 0, z: 1 };
-const dead = 0.6 * weight.W;
-const bearing = { halfSpan: 3, front: 6, back: 6, railWidth: 0.1, allowable: 1e15 };
-const down = [0, 0, -1] as const;
-
-interface Fitted {
-  readonly anchors?: readonly Anchor[];
-  readonly friction?: number;
-  readonly slope?: Slope;
-  readonly laterals?: readonly (LateralHold | null)[];
-}
-
-function problem({ anchors = [], friction = 0.3, slope, laterals }: Fitted): JointProblem {
-  const holding = { weight, anchors, slope: slope ?? null, friction };
-  const lines = baseLines(bearing, weight.W, anchors.length > 0);
-  const [found] = jointProblems(checkTerms([holding], lines, asd, 1 / 0.6), laterals);
-  if (!found) throw new Error("one weight, one problem");
-  return found;
-}
+import { dead, down, fourAnchors, problem, weight } from "./fitted-problem.ts";
 
 /** Factor of one case given as forces and moments in N and N m. */
 const factorOf = (of: JointProblem, ...sums: number[]): number =>
   eachFactor(of, { count: 1, components: Float64Array.from([...sums, 0]) })[0]?.factor ?? NaN;
-
-const fourAnchors = (pull: number, toward: Anchor["toward"] = down): Anchor[] =>
-  [-3, 3].flatMap((x) => [-5, 5].map((y) => ({ x, y, pull, toward })));
 
 describe("all at once, closed forms", () => {
   test("pure uplift with vertical anchors: (D + sum T) / V", () => {
