@@ -28,6 +28,21 @@ const response = (numbers: Record<number, number>): Float64Array => {
   return made;
 };
 
+test("bars have seven numbers each in a response, free joints three", () => {
+  const joints = [
+    { x: 3, z: 3 },
+    { x: 5, z: 3 },
+  ];
+  const to = (joint: number) => ({ ...brace, to: { joint } });
+  const ties = [to(0), { ...to(0), from: { s: 9 } }, to(1), { ...to(1), from: { s: 11 } }];
+  const tied = new HoopFrame({ ...bareHoop(line, section), joints, bars: ties }, []);
+  const bar = (place: number) => tied.barAt(place);
+  const joint = (place: number) => tied.jointAt(place);
+  expect([bar(1) - bar(0), bar(3) - bar(0)]).toEqual([7, 21]);
+  expect([joint(0) - bar(3), joint(1) - joint(0)]).toEqual([7, 3]);
+  expect(tied.statesAt - joint(1)).toBe(3);
+});
+
 describe("what is left over of the sums of equilibrium, by hand", () => {
   const cases: readonly [string, Record<number, number>, number][] = [
     ["nothing acts", {}, 0],
