@@ -131,6 +131,41 @@ describe("the certificate", () => {
     }
   });
 
+  test("none where nothing limits the wind, or where the house does not stand without it", () => {
+    const certified = (of: JointProblem, fz: number) => {
+      const [found] = eachFactor(of, {
+        count: 1,
+        components: Float64Array.from([0, 0, fz, 0, 0, 0, 0]),
+      });
+      if (!found) throw new Error("one case");
+      return certificateOf(found.system, found.actions, found.factor);
+    };
+    expect(certified(problem({}), -100)).toBeNull();
+    expect(certified(problem({ heavy: { x: 3.5 } }), 100)).toBeNull();
+    const most = certified(problem({ anchors: fourAnchors(700) }), 1000);
+    expect(most?.factor).toBeCloseTo((dead + 2800) / 1000, 5);
+    expect(most?.tethers.map(({ most: cap }) => cap)).toEqual([700, 700, 700, 700]);
+    for (const { tension } of most?.tethers ?? []) expect(tension / 700).toBeCloseTo(1, 5);
+    expect(most?.frictionLimit).toBe(0);
+  });
+
+  test("no more tension than the wind asks for: what the weight lacks", () => {
+    const held = problem({ anchors: fourAnchors(7000) });
+    const [found] = eachFactor(held, {
+      count: 1,
+      components: Float64Array.from([0, 0, 1000, 0, 0, 0, 0]),
+    });
+    if (!found) throw new Error("one case");
+    const sum = (factor: number) =>
+      certificateOf(found.system, found.actions, factor)?.tethers.reduce(
+        (all, { tension }) => all + tension,
+        0,
+      );
+    expect(sum(5)).toBeCloseTo(0, 6);
+    expect(sum(10)).toBeCloseTo(10 * 1000 - dead, 3);
+    expect(sum(20)).toBeCloseTo(20 * 1000 - dead, 3);
+  });
+
   test("no number where the wind is none: a fault with a code", () => {
     const held = problem({ anchors: fourAnchors(700) });
     const [corners] = cornerSets(held.lines);
