@@ -223,6 +223,32 @@ describe(`laws of a base in plan (seed ${seed})`, () => {
     );
   });
 
+  test("read along a rail it goes on smoothly from station to station", () => {
+    holds(
+      fc.property(loadedBase, ({ base, load }) => {
+        const { plan, response } = heldPlan(base, load);
+        for (const side of sides) {
+          const { deflection, slope, moment, twist } = response[side];
+          for (let at = 0; at + 1 < plan.y.length; at += 1) {
+            const next = plan.y[at + 1] as number;
+            const end = planAt(plan, response, side, next, "before");
+            const start = planAt(plan, response, side, plan.y[at] as number);
+            expect(start.torque).toBe(response[side].torque[at]);
+            const alike = [
+              [end.deflection, deflection, greatest(deflection)],
+              [end.slope, slope, greatest(slope) + greatest(deflection) / base.length],
+              [end.moment, moment, sizeOf(base, load, response) * base.length],
+              [end.twist, twist, greatest(twist)],
+            ] as const;
+            for (const [value, values, most] of alike) {
+              near(value, values[at + 1] as number, 1e-7 * most);
+            }
+          }
+        }
+      }),
+    );
+  });
+
   test("peaks are not exceeded anywhere, and are met where they are said to be", () => {
     const peaks = noPeaks();
     holds(
