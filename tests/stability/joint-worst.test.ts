@@ -69,8 +69,11 @@ describe(`the worst of many cases (seed ${seed})`, () => {
   });
 
   test("each case by itself has the lowest factor over weights and corners", () => {
+    // A slope of unknown direction is nine cases for each: left to the laws of the worst of many.
+    const known = measuredHouse({ anchors: "slanted", slope: fc.option(sloping, { nil: null }) });
+    const few = [known, ...law.slice(1)] as unknown as typeof law;
     holds(
-      fc.property(...law, (house, one, other, by, q, laterals) => {
+      fc.property(...few, (house, one, other, by, q, laterals) => {
         const tables = [one, other];
         const problems = problemsOf(house, by, q, laterals);
         const found = jointOfEachCase(problems.map((of) => ({ problem: of, tables })));
