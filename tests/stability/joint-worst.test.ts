@@ -160,6 +160,17 @@ describe("a heavier house that cannot be worse", () => {
     }
   });
 
+  test("on a base line is between them", () => {
+    const at = (x: number, y: number) =>
+      outweighs(
+        work({ ...light, W: 8000, x: x / 2, y: y / 2 }),
+        work({ ...light, W: 4000, x: 0, y: 0 }),
+      );
+    expect(at(3, 0)).toBe(true);
+    expect(at(-3, 0)).toBe(true);
+    expect(at(3 + 1e-9, 0)).toBe(false);
+  });
+
   test("it is heavier, not as heavy or lighter", () => {
     expect(outweighs(work(light), work(light))).toBe(false);
     expect(outweighs(work(light), work(heavier(4000, 0, 0)))).toBe(false);
