@@ -135,7 +135,11 @@ describe(`every outcome of a case (seed ${seed})`, () => {
         ]);
         const arches = all.filter(({ check }) => check === "slide");
         expect(arches.map(({ withoutArch }) => withoutArch)).toEqual([false, true, false, true]);
-        for (const { caseIndex } of all) expect(caseIndex).toBe(table.count - 1);
+        for (const { caseIndex, check, line, withoutArch } of all) {
+          expect(caseIndex).toBe(table.count - 1);
+          if (check !== "slide") expect(withoutArch).toBe(false);
+          expect(line === null).toBe(check === "slide" || check === "lift");
+        }
         const kept = checksOfCase(terms, table, table.count - 1);
         expect(kept.map(({ check }) => check)).toEqual(checkIds);
         for (const one of kept) {
