@@ -40,6 +40,15 @@ describe("elimination of a symmetric matrix", () => {
     expect(-(loaded[2] ?? NaN)).toBeCloseTo((-7 * beyond) / (1 + beyond), 12);
   });
 
+  test("condensed to the last two: a force on the first goes to its neighbour alone", () => {
+    const matrix = chain();
+    expect(eliminate(matrix, 3, 1)).toBe(true);
+    expect([matrix[4], matrix[5], matrix[8]]).toEqual(near(1 / (1 / 1 + 1 / 2) + 4, -4, 4));
+    const loaded = Float64Array.from([6, 5, 7]);
+    reduce(matrix, 3, 1, loaded);
+    expect([...loaded.subarray(1)]).toEqual(near(5 + (6 * 2) / 3, 7));
+  });
+
   test.each([1, 1e6, 1e-6])("a pivot a ten-billionth of a thousandth of %d is none", (size) => {
     const stands = (rest: number) =>
       eliminate(Float64Array.from([size, size, 0, size * (1 + rest)]), 2, 2);

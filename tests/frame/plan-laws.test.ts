@@ -103,6 +103,8 @@ describe(`laws of a base in plan (seed ${seed})`, () => {
           const second = plan.response();
           expect(plan.respond(two, second)).toBe("held");
           const both = plan.response();
+          // What stood there before does not count.
+          both.values.fill(7);
           combinePlanResponses([first, second], [1, factor], both);
           const load = one.map((value, i) => value + factor * (two[i] as number));
           const whole = plan.response();
@@ -243,6 +245,26 @@ describe(`laws of a base in plan (seed ${seed})`, () => {
             for (const [value, values, most] of alike) {
               near(value, values[at + 1] as number, 1e-7 * most);
             }
+          }
+        }
+      }),
+    );
+  });
+
+  test("held evenly, ways are measured from between the rails at both ends", () => {
+    holds(
+      fc.property(loadedBase, ({ base, load }) => {
+        if (base.sideHold !== "evenly") return;
+        const { plan, response } = heldPlan(base, load);
+        const { left, right, footDisplacement } = response;
+        const most = greatest(left.deflection) + greatest(right.deflection);
+        for (const at of [0, plan.y.length - 1]) {
+          near((left.deflection[at] as number) + (right.deflection[at] as number), 0, 1e-9 * most);
+        }
+        for (const [hoop, { y }] of base.hoops.entries()) {
+          for (const [foot, side] of sides.entries()) {
+            const { deflection } = planAt(plan, response, side, y);
+            near(footDisplacement[4 * hoop + 2 * foot] as number, deflection, 1e-7 * most);
           }
         }
       }),

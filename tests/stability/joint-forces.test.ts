@@ -1,16 +1,21 @@
 import {
+  asd,
   type BaseLine,
   balanceOf,
   balanceSums,
   type Certificate,
   cornerSets,
   forceAt,
+  jointProblems,
+  jointSystem,
+  polygonCorners,
+  polygonSides,
   slopesOf,
   windOf,
 } from "@hoopstay/stability";
 import { describe, expect, test } from "vitest";
 import { expectPrinted } from "../core/printed-formulas.ts";
-import { problem, weight } from "./fitted-problem.ts";
+import { dead, fourAnchors, problem, weight } from "./fitted-problem.ts";
 
 /** Force and arm times force, component by component as the vector product is defined. */
 test("six sums of a force: itself, and its arm from the origin times it", () => {
@@ -160,5 +165,73 @@ describe("corners that the ground pushes on", () => {
 
   test("an inset longer than the bearing: the unmoved ones as well", () => {
     expect(cornerSets(lines(12.5, true))).toEqual([rectangle(-7.5, -5.5), rectangle(5, 7)]);
+  });
+
+  test("one end alone moved beyond the other; unmoved lines of one end alone", () => {
+    const moved = (check: string, distance: number) =>
+      lines(0.5, true).map((line) =>
+        line.check === check && line.moved ? { ...line, distance } : line,
+      );
+    expect(cornerSets(moved("tip-front", -8))).toEqual([rectangle(-8, 6.5), rectangle(5, 7)]);
+    expect(cornerSets(moved("tip-back", -6))).toEqual([rectangle(4.5, -6), rectangle(5, 7)]);
+    for (const check of ["tip-front", "tip-back"]) {
+      const one = lines(12.5, true).filter((line) => line.check !== check || line.moved);
+      expect(cornerSets(one)).toEqual([rectangle(-7.5, -5.5)]);
+    }
+  });
+
+  test("no weight, no problem", () => {
+    expect(jointProblems({ combination: asd, pressure: 1, holdings: [] })).toEqual([]);
+  });
+});
+
+describe("a system in its own units", () => {
+  const corners = [
+    { x: 2, y: 5 },
+    { x: 2, y: -5 },
+    { x: -3, y: 5 },
+    { x: -3, y: -5 },
+  ];
+  const lateral = { Q: 2000, H: 500, cosDelta: 1, sinDelta: 0 };
+
+  test("forces in weights, or in what acts where that is more; lengths in the farther rail's", () => {
+    expect(jointSystem(problem({}), corners).force).toBe(dead);
+    expect(jointSystem(problem({}), corners, dead - 1).force).toBe(dead);
+    expect(jointSystem(problem({}), corners, dead + 1).force).toBe(dead + 1);
+    expect(jointSystem(problem({}), corners).length).toBe(3);
+  });
+
+  test("without weight in what the anchors hold together; without either as they are", () => {
+    const light = { heavy: { W: 0 } };
+    expect(jointSystem(problem({ ...light, anchors: fourAnchors(700) }), corners).force).toBe(2800);
+    expect(jointSystem(problem(light), corners).force).toBe(1);
+  });
+
+  test("a shaft that takes no side pull is none", () => {
+    const anchors = fourAnchors(700);
+    const shafts = (...of: (typeof lateral | null)[]) =>
+      jointSystem(problem({ anchors, laterals: of }), corners).shafts.map(({ anchor }) => anchor);
+    expect(shafts(null, lateral, { ...lateral, H: 0 }, lateral)).toEqual([1, 3]);
+    expect(shafts()).toEqual([]);
+  });
+
+  test("the polygon of friction is exactly its own mirror image, and turned a quarter", () => {
+    const at = (side: number) => {
+      const place = (side + polygonSides) % polygonSides;
+      return [polygonCorners[2 * place], polygonCorners[2 * place + 1]] as [number, number];
+    };
+    for (let side = 0; side < polygonSides; side += 1) {
+      const [x, y] = at(side);
+      const [angle, quarter] = [(2 * Math.PI * side) / polygonSides, polygonSides / 4];
+      expect([x, y]).toEqual([
+        expect.closeTo(Math.cos(angle), 12),
+        expect.closeTo(Math.sin(angle), 12),
+      ]);
+      const [turnedX, turnedY] = at(side + quarter);
+      expect([turnedX === -y, turnedY === x]).toEqual([true, true]);
+      expect(at(side + 2 * quarter).map(Math.abs)).toEqual([Math.abs(x), Math.abs(y)]);
+    }
+    expect(at(0)).toEqual([1, 0]);
+    expect(polygonCorners).toHaveLength(2 * polygonSides);
   });
 });

@@ -11,12 +11,14 @@ import {
 } from "../../packages/stability/src/all-at-once/basis.ts";
 import { factorUpTo, poolOf } from "../../packages/stability/src/all-at-once/case-search.ts";
 import { askAt, demandOn } from "../../packages/stability/src/all-at-once/demand.ts";
+import { beyond } from "../../packages/stability/src/all-at-once/facet.ts";
 import {
   capAt,
   columnAt,
   type JointSystem,
   limitRow,
 } from "../../packages/stability/src/all-at-once/joint-system.ts";
+import { leastTensions } from "../../packages/stability/src/all-at-once/least-tensions.ts";
 import { rebuild } from "../../packages/stability/src/all-at-once/rebuild.ts";
 import { answers, walk } from "../../packages/stability/src/all-at-once/walk.ts";
 import {
@@ -159,6 +161,8 @@ describe(`walking from basis to basis (seed ${seed})`, () => {
           expect(answers(basis, right)).toBe(true);
           expect(largest(apart(added(basis, right), right))).toBeLessThan(1e-9);
           const same = copyOf(basis);
+          same.inverse.fill(Number.NaN);
+          same.atCaps.fill(Number.NaN);
           rebuild(same);
           const scale = largest(basis.inverse);
           expect(largest(apart(same.inverse, basis.inverse))).toBeLessThan(1e-9 * scale);
@@ -283,4 +287,71 @@ describe("what a case asks", () => {
     const level = demandOn(system, { wind: Float64Array.from([9, 0, 0, 0, 0, 0]), slope });
     expect(level.contactEnd).toBe(Number.POSITIVE_INFINITY);
   });
+});
+
+describe("the least tensions", () => {
+  const corners = [
+    { x: 3, y: 6 },
+    { x: 3, y: -6 },
+    { x: -3, y: 6 },
+    { x: -3, y: -6 },
+  ];
+  const acts = (...sums: number[]) => ({
+    wind: Float64Array.from(sums),
+    slope: new Float64Array(6),
+  });
+  const down = [0, 0, -1] as const;
+
+  test("are found in units of what acts, moments over the distance of the rails", () => {
+    const system = jointSystem(problem({ anchors: fourAnchors(1e6) }), corners);
+    const force = (...sums: number[]) => leastTensions(system, acts(...sums), 20)?.system.force;
+    expect(force(0, 0, 1000, 0, 0, 0)).toBeCloseTo(20 * 1000, 6);
+    expect(force(0, 0, 10, 0, 900, 0)).toBeCloseTo((20 * 900) / 3, 6);
+    expect(force(0, 0, 10, 0, 0, 0)).toBe(dead);
+  });
+
+  test("are asked of the anchor with the longest lever, whichever comes first", () => {
+    // Turning about the right rail: 10 times 4000 N m, less what the weight holds, six metres off.
+    const wind = acts(0, 0, 0, 0, 4000, 0);
+    const needed = (10 * 4000 - 3 * dead) / 6;
+    const far = { x: -3, y: 0, pull: 1e5, toward: down };
+    const near = { x: 0, y: 0, pull: 1e5, toward: down };
+    for (const anchors of [
+      [far, near],
+      [near, far],
+    ]) {
+      const system = jointSystem(problem({ anchors }), corners);
+      const found = leastTensions(system, wind, 10);
+      const tension = (one: typeof far) =>
+        (found?.system.force ?? NaN) * (found?.values[anchors.indexOf(one)] ?? NaN);
+      expect(tension(far)).toBeCloseTo(needed, 3);
+      expect(tension(near)).toBeCloseTo(0, 3);
+    }
+  });
+
+  test("use all friction before any tether pulls", () => {
+    const toward = [-0.8, 0, -0.6] as const;
+    const anchors = [-5, 5].map((y) => ({ x: -3, y, pull: 1e5, toward }));
+    const system = jointSystem(problem({ anchors }), corners);
+    const found = leastTensions(system, acts(100, 0, 0, 0, 0, 0), 30);
+    const sum =
+      (found?.system.force ?? NaN) * ((found?.values[0] ?? NaN) + (found?.values[1] ?? NaN));
+    // 3000 N less friction on the weight; what a tether presses down adds no friction.
+    expect(sum).toBeCloseTo((3000 - 0.3 * dead) / 0.8, 3);
+  });
+});
+
+test("a right side lies beyond a facet by more than rounding of the greatest number in it", () => {
+  const lies = (size: number, by: number) =>
+    beyond(
+      { normal: Float64Array.from([size, -size / 2]), most: 3 * size },
+      Float64Array.from([3 + by, 0]),
+    );
+  for (const size of [1, 50]) {
+    expect(lies(size, 1.01e-7)).toBe(true);
+    expect(lies(size, 0.99e-7)).toBe(false);
+    expect(lies(size, -1)).toBe(false);
+  }
+  expect(lies(0.01, 1.01e-5)).toBe(true);
+  expect(lies(0.01, 0.99e-5)).toBe(false);
 });

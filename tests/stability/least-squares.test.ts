@@ -40,6 +40,16 @@ describe("the nearest sum of columns", () => {
     expect(at).toBeCloseTo(5 / 3 - 1 / 2, 12);
   });
 
+  test("what is handed in stays as it is", () => {
+    const [given, target] = [columns([3, 4, 0], [1, 1, 1]), Float64Array.from([1, 2, 3])];
+    leastSquares(given, target);
+    expect(given.map((one) => [...one])).toEqual([
+      [3, 4, 0],
+      [1, 1, 1],
+    ]);
+    expect([...target]).toEqual([1, 2, 3]);
+  });
+
   test("no column, no multiple", () => {
     expect(solved([], [1, 2])).toEqual([]);
   });

@@ -139,6 +139,33 @@ describe("the limit of a straight slide, in closed form", () => {
     ).toBeCloseTo(800 / 5.6, 9);
   });
 
+  test("pressed down it holds again beyond: the first failure counts, however far it is looked", () => {
+    const anchors = [aslant(-2, 1, 1000 * Math.SQRT2)];
+    const wind = { fx: 1, fz: -10, turnRight: 10 };
+    // Grip 600 + 3 q less 0.6 q; 1000 N pull along from 100 Pa on: held again from 167 Pa on.
+    const atOnce = { anchors, right: rail(600, 0), deadNormal: 1200 };
+    // Grip 200 + 3 q; the pull grows from 100 to 300 Pa: 700 - 2.6 q, held again from 333 Pa on.
+    const growing = { anchors, right: rail(600, 1200), deadNormal: 400 };
+    for (const [of, limit] of [
+      [atOnce, 100],
+      [growing, 700 / 2.6],
+    ] as const) {
+      expect(limitOf(of, wind)).toBeCloseTo(limit, 9);
+      for (const below of [1.001 * limit, 320, 500, 1e4, none]) {
+        expect(limitOf(of, wind, below), `${below}`).toBeCloseTo(limit, 9);
+      }
+      expect(limitOf(of, wind, 0.999 * limit)).toBe(none);
+    }
+    expect(limitOf({ ...growing, deadNormal: 600 }, wind, 500)).toBe(none);
+    expect(limitOf({ ...growing, deadNormal: 600 }, wind)).toBe(none);
+  });
+
+  test("what the slope adds to turning comes off what holds a rail", () => {
+    const right = { ...rail(600, 1200), slopeMoment: 60 };
+    const found = kinks(sliding({ right }), windOf({ fx: 1, turnRight: 10 }));
+    expect(found.filter((q) => q < 1e6)).toEqual([expect.closeTo(90, 9), expect.closeTo(290, 9)]);
+  });
+
   test("only a limit below a bound is told", () => {
     for (const wind of [{ fx: 5 }, { fx: 5, fz: 3 }, { fx: 5, fz: -3 }]) {
       const limit = limitOf({}, wind);
