@@ -11,7 +11,7 @@ import {
   totalsOf,
   writeRecord,
 } from "../tests/mutation/record.mjs";
-import { testsOf, tryMutants } from "../tests/mutation/try-mutants.mjs";
+import { rooms, testsOf, tryMutants } from "../tests/mutation/try-mutants.mjs";
 
 // Mutation tests. Names of packages, or --all: these whole, and their record written; with --again
 // only what is alive in the record or stands in changed files. Without a name: the gate, which
@@ -32,28 +32,33 @@ process.exitCode = (asked.length > 0 ? await written(asked) : await changed()) ?
 
 async function written(names) {
   for (const name of names) {
-    const start = performance.now();
     const sources = sourcesOf(root, name);
-    const known = again ? record[name].files : {};
+    const known = again ? (record[name]?.files ?? {}) : {};
     const stale = new Set(staleOf(sources, known));
     const wanted = (mutant) =>
       stale.has(mutant.file) || known[mutant.file].alive.includes(nameOf(mutant));
-    const mutants = await tried(name, sources, wanted);
-    const files = Object.fromEntries(
-      sources.map((file) => {
-        const own = mutants.filter((mutant) => mutant.file === file);
+    const before = record[name];
+    const files = { ...before?.files };
+    const inOrder = () =>
+      Object.fromEntries(sources.filter((file) => files[file]).map((file) => [file, files[file]]));
+    // What is done is kept, so that --again goes on where a run was ended.
+    const keep = (head) => {
+      record[name] = { ...head, ...totalsOf(inOrder()), files: inOrder() };
+      writeRecord(root, { ...readRecord(root), [name]: record[name] });
+    };
+    await tried(name, sources, {
+      wanted,
+      tellFile(file, own) {
         const counts = countsOf(root, file, own, explained);
-        return [file, stale.has(file) ? counts : recounted(known[file], counts)];
-      }),
-    );
-    const totals = totalsOf(files);
-    const minutes = Math.round((performance.now() - start) / 6000) / 10;
-    const whole = again
-      ? record[name].whole
-      : { date: new Date().toISOString().slice(0, 10), minutes };
-    const floor = Math.max(record[name]?.floor ?? 0, Math.floor(totals.raw) - 1);
-    record[name] = { whole, floor, ...totals, files };
-    writeRecord(root, { ...readRecord(root), [name]: record[name] });
+        files[file] = stale.has(file) ? counts : recounted(known[file], counts);
+        keep(before);
+      },
+    });
+    const { raw, seconds } = totalsOf(inOrder());
+    const minutes = Math.round((10 * seconds) / 60 / rooms) / 10;
+    const now = { date: new Date().toISOString().slice(0, 10), minutes };
+    const whole = (again && before?.whole) || now;
+    keep({ whole, floor: Math.max(before?.floor ?? 0, Math.floor(raw) - 1) });
   }
   return judge();
 }
@@ -61,7 +66,7 @@ async function written(names) {
 async function changed() {
   const work = packages.flatMap((name) => {
     const known = record[name];
-    if (!known) return [];
+    if (!known?.whole) return [];
     const sources = sourcesOf(root, name);
     const files = staleOf(sources, known.files);
     known.files = Object.fromEntries(sources.map((file) => [file, known.files[file]]));
@@ -94,9 +99,9 @@ function secondsOf({ files: known, seconds, mutants }, files) {
   return 60 + sum(files.map((file) => known[file]?.seconds ?? newFile)) / 2;
 }
 
-function tried(name, files, wanted) {
+function tried(name, files, settings = {}) {
   return tryMutants(root, testsOf(root, name), files, {
-    wanted,
+    ...settings,
     tell: (text) => console.log(`${name}: ${text}`),
     tellAlive(mutant) {
       const explanation = explanationOf(explained, mutant) ? ", explained" : "";
@@ -110,7 +115,7 @@ function judge() {
   let good = true;
   for (const name of packages) {
     const known = record[name];
-    if (!known) {
+    if (!known?.whole) {
       console.log(`${name}: not yet run whole`);
       continue;
     }

@@ -372,6 +372,47 @@ describe(`laws of hoops (seed ${seed})`, () => {
     );
   });
 
+  test("a bar rigid at a free joint bends by 3 E I / l for each turn of it against the chord", () => {
+    let bent = 0;
+    holds(
+      fc.property(loadedHoop.map(withoutBarWeight), (one) => {
+        const solved = solve(one);
+        const { frame, response } = solved;
+        const { line, joints, bars } = one.hoop;
+        for (const [joint, point] of joints.entries()) {
+          const [x, z, turn] = [0, 1, 2].map((k) => response[frame.jointAt(joint) + k]) as [
+            number,
+            number,
+            number,
+          ];
+          const rigid = [...bars.entries()].filter(([, { toEnd }]) => toEnd === "rigid");
+          if (rigid.length === 0) expect(turn).toBe(0);
+          for (const [i, { from, section }] of rigid) {
+            if (!("s" in from)) throw new Error("bars of a truss start on the hoop");
+            const [start, moved] = [
+              pointOnLine(line, from.s),
+              hoopShapeAt(frame, response, from.s),
+            ];
+            const { length } = barOf(solved, i);
+            const across =
+              (point.x - start.x) * (z - moved.z) - (point.z - start.z) * (x - moved.x);
+            const chord = across / length ** 2;
+            const stiffness = (3 * section.E * section.I) / length;
+            const most = sizeOf(one) * line.length + 1e-5 * stiffness * Math.abs(chord);
+            expectNear(
+              [response[frame.barAt(i) + 5] as number],
+              [stiffness * (turn - chord)],
+              1e-8,
+              most,
+            );
+            bent += Math.abs(turn) > 1e-9 ? 1 : 0;
+          }
+        }
+      }),
+    );
+    expect(bent).toBeGreaterThan(0);
+  });
+
   test("a bar of next to no stiffness changes nothing: joints of its own only", () => {
     holds(
       fc.property(loadedHoop, (one) => {

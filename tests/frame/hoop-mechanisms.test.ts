@@ -13,7 +13,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { expectNear } from "./held-rail.ts";
 import { arbitraryHoop, seed } from "./hoop-arbitrary.ts";
-import { bareHoop, downAt, normalOn, segment, solvedHoop } from "./hoop-simple.ts";
+import { bareHoop, downAt, normalOn, portal, segment, solvedHoop } from "./hoop-simple.ts";
 
 const tube = { A: 5.23e-4, I: 2.16e-7, E: 2e11 };
 const line = segment(3, Math.PI / 2);
@@ -98,6 +98,7 @@ describe("near a mechanism the answer holds or there is none", () => {
   test.each([0.3, 1e-2, 1e-3])("two bars that sag by %d m pull w L l/(2 sag) level", (sag) => {
     const { hoop, half, length } = sagging(sag);
     const { frame, response } = solvedHoop(hoop, fixedFeet, [[{ kind: "bar-weight" }, 1]]);
+    expect(response[frame.jointAt(0) + 2], "nothing turns a joint of pinned bars").toBe(0);
     const level = (12 * length * half) / (2 * sag);
     const end = frame.barAt(0) + 3;
     const [N, V] = [response[end] as number, response[end + 1] as number];
@@ -108,6 +109,54 @@ describe("near a mechanism the answer holds or there is none", () => {
 
   test("so near that its own weight would move it kilometres, it is a mechanism", () => {
     expect(() => new HoopFrame(sagging(1e-4).hoop, [])).toThrow(/mechanism/);
+  });
+});
+
+describe("what hangs on a soft spring alone", () => {
+  /** Fourteen metres: columns of four, a beam of six. */
+  const frame = portal(4, 6);
+  const bent = (48 * tube.E * tube.I) / 14 ** 3;
+  const least = 1e-6 * bent;
+  const stands = (hoop: Hoop, feet: FeetSupport): boolean => {
+    try {
+      responsesOnFeet(new HoopFrame(hoop, []), feet);
+      return true;
+    } catch (error) {
+      expect(String(error)).toMatch(/mechanism/);
+      return false;
+    }
+  };
+
+  test("feet that slide: a millionth of a beam's stiffness holds them", () => {
+    const sliding = (spring: number) =>
+      stands(bareHoop(frame, tube), [spring, Infinity, 0, 0, Infinity, 0]);
+    expect(sliding(2 * least)).toBe(true);
+    expect(sliding(0.5 * least)).toBe(false);
+  });
+
+  test("columns that sway on hinges: the same over the developed length squared", () => {
+    const hinged = { ...bareHoop(frame, tube), hinges: [4, 10] };
+    const swaying = (spring: number) =>
+      stands(hinged, [Infinity, Infinity, spring, Infinity, Infinity, 0]);
+    expect(swaying(2 * least * 14 ** 2)).toBe(true);
+    expect(swaying(0.5 * least * 14 ** 2)).toBe(false);
+  });
+
+  test("a joint that turns on one limp bar: its three E I / l", () => {
+    const bar = (from: HoopBar["from"], to: HoopBar["to"]) => pinned(from, to);
+    const turning = (spring: number) => {
+      const I = (spring * 3) / (3 * tube.E);
+      const limp: HoopBar = {
+        ...bar({ joint: 0 }, { s: 7 }),
+        fromEnd: "rigid",
+        section: { ...tube, I },
+      };
+      const bars = [bar({ s: 4 }, { joint: 0 }), bar({ joint: 0 }, { s: 10 }), limp];
+      const joints = [{ x: 3, z: 1 }];
+      return stands({ ...bareHoop(frame, tube), joints, bars }, fixedFeet);
+    };
+    expect(turning(2 * least * 14 ** 2)).toBe(true);
+    expect(turning(0.5 * least * 14 ** 2)).toBe(false);
   });
 });
 

@@ -103,6 +103,8 @@ describe(`laws of a base in plan (seed ${seed})`, () => {
           const second = plan.response();
           expect(plan.respond(two, second)).toBe("held");
           const both = plan.response();
+          // What stood there before does not count.
+          both.values.fill(7);
           combinePlanResponses([first, second], [1, factor], both);
           const load = one.map((value, i) => value + factor * (two[i] as number));
           const whole = plan.response();
@@ -219,6 +221,52 @@ describe(`laws of a base in plan (seed ${seed})`, () => {
         response.crossAxial.forEach((force, i) => {
           near(other.crossAxial[i] as number, force, slack);
         });
+      }),
+    );
+  });
+
+  test("read along a rail it goes on smoothly from station to station", () => {
+    holds(
+      fc.property(loadedBase, ({ base, load }) => {
+        const { plan, response } = heldPlan(base, load);
+        for (const side of sides) {
+          const { deflection, slope, moment, twist } = response[side];
+          for (let at = 0; at + 1 < plan.y.length; at += 1) {
+            const next = plan.y[at + 1] as number;
+            const end = planAt(plan, response, side, next, "before");
+            const start = planAt(plan, response, side, plan.y[at] as number);
+            expect(start.torque).toBe(response[side].torque[at]);
+            const alike = [
+              [end.deflection, deflection, greatest(deflection)],
+              [end.slope, slope, greatest(slope) + greatest(deflection) / base.length],
+              [end.moment, moment, sizeOf(base, load, response) * base.length],
+              [end.twist, twist, greatest(twist)],
+            ] as const;
+            for (const [value, values, most] of alike) {
+              near(value, values[at + 1] as number, 1e-7 * most);
+            }
+          }
+        }
+      }),
+    );
+  });
+
+  test("held evenly, ways are measured from between the rails at both ends", () => {
+    holds(
+      fc.property(loadedBase, ({ base, load }) => {
+        if (base.sideHold !== "evenly") return;
+        const { plan, response } = heldPlan(base, load);
+        const { left, right, footDisplacement } = response;
+        const most = greatest(left.deflection) + greatest(right.deflection);
+        for (const at of [0, plan.y.length - 1]) {
+          near((left.deflection[at] as number) + (right.deflection[at] as number), 0, 1e-9 * most);
+        }
+        for (const [hoop, { y }] of base.hoops.entries()) {
+          for (const [foot, side] of sides.entries()) {
+            const { deflection } = planAt(plan, response, side, y);
+            near(footDisplacement[4 * hoop + 2 * foot] as number, deflection, 1e-7 * most);
+          }
+        }
       }),
     );
   });

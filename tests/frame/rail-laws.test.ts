@@ -101,9 +101,10 @@ describe(`laws of rails on two-way supports (seed ${seed})`, () => {
 
 describe(`laws of rails on anchors and ground (seed ${seed})`, () => {
   test("forces balance; anchors never push, ground never pulls, no cap is exceeded; what is idle is free", () => {
-    let held = 0;
+    let [tried, held] = [0, 0];
     holds(
       fc.property(contactRail, (one) => {
+        tried += 1;
         const solution = solutionOf(one);
         if (!solution) return;
         held += 1;
@@ -137,22 +138,24 @@ describe(`laws of rails on anchors and ground (seed ${seed})`, () => {
         }
       }),
     );
-    expect(held).toBeGreaterThan(numRuns / 3);
+    expect(held).toBeGreaterThan(tried / 5);
   });
 
   test("not held exactly where some turn of the stiff rail gains more work than the supports can take", () => {
     const seen = { held: 0, "not-held": 0, unsettled: 0 };
+    let tried = 0;
     holds(
       fc.property(contactRail, (one) => {
         const { outcome } = railReactions(one.rail, one.loads, one.supports);
         seen[outcome] += 1;
+        tried += 1;
         const excess = Math.max(...turnsOf(one));
         const border = 1e-9 * sizeIn(one) * one.rail.length;
         if (Math.abs(excess) <= border) return;
         expect(outcome).toBe(excess > 0 ? "not-held" : "held");
       }),
     );
-    expect(Math.min(seen.held, seen["not-held"])).toBeGreaterThan(numRuns / 10);
+    expect(Math.min(seen.held, seen["not-held"])).toBeGreaterThan(tried / 10);
     expect(seen.unsettled).toBe(0);
   });
 

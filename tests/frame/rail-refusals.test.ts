@@ -49,6 +49,36 @@ describe("refusals of a rail", () => {
     expect(forces(down)).toEqual(near([0, 300, 0, 300]));
   });
 
+  test("of two rigid supports at one place none may do both, or the same", () => {
+    const pair = (one: RailSupport["kind"], other: RailSupport["kind"], gap: number) =>
+      codesOf(() =>
+        railReactions(rail, none, [
+          { kind: one, x: 3, stiffness: "rigid" },
+          { kind: other, x: 3 + gap, stiffness: "rigid" },
+        ]),
+      );
+    const refused = ["sizes-disagree supports"];
+    const kinds = ["anchor", "ground", "two-way"] as const;
+    for (const one of kinds) {
+      for (const other of kinds) {
+        const shared = one !== other && one !== "two-way" && other !== "two-way";
+        expect(pair(one, other, 0), `${one} and ${other}`).toEqual(shared ? [] : refused);
+        expect(pair(one, other, 0.1), `${one} beside ${other}`).toEqual([]);
+      }
+    }
+    const soft: RailSupport[] = [
+      { kind: "ground", x: 3, stiffness: "rigid" },
+      { kind: "ground", x: 3, stiffness: 1e5 },
+    ];
+    expect(codesOf(() => railReactions(rail, none, soft))).toEqual([]);
+    expect(codesOf(() => railReactions({ ...rail, length: Number.NaN }, none, []))).toEqual([
+      "not-a-number length",
+    ]);
+    expect(codesOf(() => railReactions({ ...rail, length: Infinity }, none, []))).toEqual([
+      "not-a-number length",
+    ]);
+  });
+
   test("loads beside the rail, or no numbers", () => {
     const loads = {
       uniform: Number.NaN,

@@ -8,7 +8,7 @@ import {
   type WorkedFormula,
 } from "@hoopstay/frame";
 import { describe, expect, test } from "vitest";
-import { expectNear, heldRail } from "./held-rail.ts";
+import { expectNear, heldRail, rigidAt } from "./held-rail.ts";
 
 const supports: RailSupport[] = [
   { kind: "anchor", x: 0.3, stiffness: 2e5 },
@@ -41,6 +41,29 @@ describe("the printed working of a rail", () => {
     expectNear([worked(forces.loads)], [worked(forces.anchors)], 1e-9);
     expectNear([worked(moments.loads)], [worked(moments.anchors)], 1e-9);
     expect(worked(forces.anchors)).toBeGreaterThan(3000);
+  });
+
+  test("every force is named, numbered and measured", () => {
+    const printed = ({ formula }: WorkedFormula) =>
+      formula.arguments.map(({ symbol, name, measure }) => `${symbol} ${name}: ${measure}`);
+    expect(printed(forces.loads)).toEqual([
+      "F_1 uniform load, at mid-length: force",
+      ...[1, 2, 3, 4, 5].map((i) => `F_${i + 1} load ${i} on the rail: force`),
+      "F_7 push of the ground: force",
+      "F_8 push of the ground: force",
+    ]);
+    expect(printed(forces.anchors)).toEqual(
+      [1, 2, 3].map((i) => `T_${i} tension of anchor ${i}: force`),
+    );
+    expect(printed(moments.loads).at(-1)).toBe("C_1 couple 1 on the rail: moment");
+    expect(printed(moments.loads).at(-2)).toBe("M_8 push of the ground: moment");
+    expect(printed(moments.anchors)).toEqual(
+      [1, 2, 3].map((i) => `M_T_${i} moment of the tension of anchor ${i}: moment`),
+    );
+    expect(moments.loads.formula.id).toBe("turning-on-anchors");
+    expect(moments.loads.formula.symbol).toBe("M_U");
+    const both = heldRail({ length: 6, stiffness: 2e5 }, loads, rigidAt(1, 5));
+    expect(printed(forceBalance(both).loads).at(-1)).toBe("F_8 force of a two-way support: force");
   });
 
   test("every step is evaluated a second time and agrees", () => {

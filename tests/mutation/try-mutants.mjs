@@ -5,7 +5,7 @@ import { bundle } from "./bundle.mjs";
 import { instrument } from "./instrument.mjs";
 import { openRoom } from "./open-room.mjs";
 
-const rooms = 2;
+export const rooms = 2;
 const fewest = 2;
 
 /** Test files of a package, as paths from the root. */
@@ -18,9 +18,11 @@ export function testsOf(root, name) {
 
 /**
  * Tries every mutant of some sources on some tests. Each comes back with its fate: killed, endless
- * (the tests would never end), survived, or not covered by any test.
+ * (the tests would never end), survived, or not covered by any test. A file is told when all of its
+ * mutants have been tried.
  */
-export async function tryMutants(root, tests, files, { tell, tellAlive, wanted = () => true }) {
+export async function tryMutants(root, tests, files, settings) {
+  const { tell, tellAlive, tellFile = () => {}, wanted = () => true } = settings;
   const { sources, mutants: all, switches } = await instrument(root, files);
   const mutants = all.filter(wanted);
   const folder = mkdtempSync(join(tmpdir(), "mutation-"));
@@ -38,7 +40,13 @@ export async function tryMutants(root, tests, files, { tell, tellAlive, wanted =
     const found = await survey(await write(join(folder, "all.js"), sources, true), tests, switches);
     const plans = plansOf(found, switches);
     tell(`${mutants.length} mutants, ${plans.tests} tests in ${plans.seconds.toFixed(1)} s`);
-    return await attemptAll(written, mutants, plans, { tell, tellAlive });
+    const left = new Map(files.map((file) => [file, mutants.filter((one) => one.file === file)]));
+    for (const [file, own] of left) if (own.length === 0) tellFile(file, own);
+    const tellDone = (file, tried) => {
+      const own = inOrder(tried.filter((one) => one.file === file));
+      if (own.length === left.get(file).length) tellFile(file, own);
+    };
+    return await attemptAll(written, mutants, plans, { tell, tellAlive, tellDone });
   } finally {
     rmSync(folder, { recursive: true });
   }
@@ -93,7 +101,7 @@ function plansOf(found, count) {
   return { plans, reading, tests: run.length, seconds };
 }
 
-async function attemptAll(written, mutants, { plans, reading }, { tell, tellAlive }) {
+async function attemptAll(written, mutants, { plans, reading }, { tell, tellAlive, tellDone }) {
   const waiting = [...mutants];
   const killers = new Map();
   const done = [];
@@ -113,6 +121,7 @@ async function attemptAll(written, mutants, { plans, reading }, { tell, tellAliv
       const tried = { ...mutant, fate: fateOf(answer), ms: performance.now() - began };
       done.push(tried);
       if (!dead(tried.fate)) tellAlive(tried);
+      tellDone(file, done);
       if (performance.now() - told > 30_000) {
         told = performance.now();
         const alive = done.filter(({ fate }) => !dead(fate)).length;
@@ -123,8 +132,10 @@ async function attemptAll(written, mutants, { plans, reading }, { tell, tellAliv
     room.close();
   };
   await Promise.all(Array.from({ length: rooms }, work));
-  return done.sort((a, b) => Number(a.id) - Number(b.id));
+  return inOrder(done);
 }
+
+const inOrder = (mutants) => mutants.toSorted((a, b) => Number(a.id) - Number(b.id));
 
 export const dead = (fate) => fate === "killed" || fate === "endless";
 

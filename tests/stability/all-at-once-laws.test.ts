@@ -57,9 +57,10 @@ const law = [anyHouse, actions, combination, pressure] as const;
 
 describe(`laws of everything at once (seed ${seed})`, () => {
   test("a number or infinity; proved from both sides: it balances, and nothing does beyond", () => {
-    let [balanced, beyond, coarse] = [0, 0, 0];
+    let [houses, balanced, beyond, coarse] = [0, 0, 0, 0];
     holds(
       fc.property(...law, someLaterals, (house, table, by, q, laterals) => {
+        houses += 1;
         const problem = lowOf(house, by, q, laterals);
         for (const solved of eachFactor(problem, table)) {
           const { system, actions: acting, factor } = solved;
@@ -80,8 +81,8 @@ describe(`laws of everything at once (seed ${seed})`, () => {
       }),
       300,
     );
-    expect(balanced).toBeGreaterThan(500);
-    expect(beyond).toBeGreaterThan(500);
+    expect(balanced).toBeGreaterThan(houses);
+    expect(beyond).toBeGreaterThan(houses);
     expect(coarse / beyond).toBeLessThan(0.01);
   });
 

@@ -1,53 +1,23 @@
 import {
-  type Anchor,
-  asd,
   balanceSums,
-  baseLines,
   certificateOf,
-  checkTerms,
   cornerSets,
   type JointProblem,
   jointFactor,
-  jointProblems,
   jointSystem,
-  type LateralHold,
   polygonSides,
-  type Slope,
   SolverFault,
   slopesOf,
-  type Weight,
   windOf,
   worstJoint,
 } from "@hoopstay/stability";
 import { describe, expect, test } from "vitest";
 import { eachFactor, expectBalanced } from "./all-at-once-house.ts";
-
-const weight: Weight = { name: "low", W: 10_000, x: 0, y: 0, z: 1 };
-const dead = 0.6 * weight.W;
-const bearing = { halfSpan: 3, front: 6, back: 6, railWidth: 0.1, allowable: 1e15 };
-const down = [0, 0, -1] as const;
-
-interface Fitted {
-  readonly anchors?: readonly Anchor[];
-  readonly friction?: number;
-  readonly slope?: Slope;
-  readonly laterals?: readonly (LateralHold | null)[];
-}
-
-function problem({ anchors = [], friction = 0.3, slope, laterals }: Fitted): JointProblem {
-  const holding = { weight, anchors, slope: slope ?? null, friction };
-  const lines = baseLines(bearing, weight.W, anchors.length > 0);
-  const [found] = jointProblems(checkTerms([holding], lines, asd, 1 / 0.6), laterals);
-  if (!found) throw new Error("one weight, one problem");
-  return found;
-}
+import { dead, down, fourAnchors, problem, weight } from "./fitted-problem.ts";
 
 /** Factor of one case given as forces and moments in N and N m. */
 const factorOf = (of: JointProblem, ...sums: number[]): number =>
   eachFactor(of, { count: 1, components: Float64Array.from([...sums, 0]) })[0]?.factor ?? NaN;
-
-const fourAnchors = (pull: number, toward: Anchor["toward"] = down): Anchor[] =>
-  [-3, 3].flatMap((x) => [-5, 5].map((y) => ({ x, y, pull, toward })));
 
 describe("all at once, closed forms", () => {
   test("pure uplift with vertical anchors: (D + sum T) / V", () => {
@@ -159,6 +129,41 @@ describe("the certificate", () => {
       expect(formula.arguments).toHaveLength(inputs.length);
       expect(Math.abs(formula.evaluate(...inputs))).toBeLessThan(1e-9 * 18_000);
     }
+  });
+
+  test("none where nothing limits the wind, or where the house does not stand without it", () => {
+    const certified = (of: JointProblem, fz: number) => {
+      const [found] = eachFactor(of, {
+        count: 1,
+        components: Float64Array.from([0, 0, fz, 0, 0, 0, 0]),
+      });
+      if (!found) throw new Error("one case");
+      return certificateOf(found.system, found.actions, found.factor);
+    };
+    expect(certified(problem({}), -100)).toBeNull();
+    expect(certified(problem({ heavy: { x: 3.5 } }), 100)).toBeNull();
+    const most = certified(problem({ anchors: fourAnchors(700) }), 1000);
+    expect(most?.factor).toBeCloseTo((dead + 2800) / 1000, 5);
+    expect(most?.tethers.map(({ most: cap }) => cap)).toEqual([700, 700, 700, 700]);
+    for (const { tension } of most?.tethers ?? []) expect(tension / 700).toBeCloseTo(1, 5);
+    expect(most?.frictionLimit).toBe(0);
+  });
+
+  test("no more tension than the wind asks for: what the weight lacks", () => {
+    const held = problem({ anchors: fourAnchors(7000) });
+    const [found] = eachFactor(held, {
+      count: 1,
+      components: Float64Array.from([0, 0, 1000, 0, 0, 0, 0]),
+    });
+    if (!found) throw new Error("one case");
+    const sum = (factor: number) =>
+      certificateOf(found.system, found.actions, factor)?.tethers.reduce(
+        (all, { tension }) => all + tension,
+        0,
+      );
+    expect(sum(5)).toBeCloseTo(0, 6);
+    expect(sum(10)).toBeCloseTo(10 * 1000 - dead, 3);
+    expect(sum(20)).toBeCloseTo(20 * 1000 - dead, 3);
   });
 
   test("no number where the wind is none: a fault with a code", () => {

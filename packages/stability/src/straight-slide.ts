@@ -58,6 +58,12 @@ export function kinks({ terms, right, left }: SlidingTerms, wind: SlidingWind): 
 /** A need that sets in at once, where no moment could grow it, shows just past its kink. */
 const justPast = 1 + 1e-13;
 
+/** Spare where the pressure sets in; a need that no moment holds back is there at once. */
+function spareAtStart(slide: StraightSlide, stations: readonly number[], design: number): number {
+  const still = spareAt(slide, 0);
+  return stations.includes(0) ? Math.min(still, spareAt(slide, 1e-13 * design)) : still;
+}
+
 /** Whether nothing fails up to a pressure: on straight lines the kinks and the end tell. */
 function holdsUpTo(slide: StraightSlide, stations: readonly number[], q: number): boolean {
   if (spareAt(slide, q) < 0) return false;
@@ -84,10 +90,10 @@ export function straightLimit(
   // Without a wind that presses down the spare only falls, so that its end tells.
   if (bounded && slide.wind.fz >= 0 && spareAt(slide, below) >= 0) return Number.POSITIVE_INFINITY;
   const found = kinks(slide.sliding, slide.wind);
-  if (bounded && holdsUpTo(slide, found, below)) return Number.POSITIVE_INFINITY;
   let from = 0;
-  let before = spareAt(slide, 0);
+  let before = spareAtStart(slide, found, design);
   if (before < 0) return 0;
+  if (bounded && holdsUpTo(slide, found, below)) return Number.POSITIVE_INFINITY;
   const stations = found.filter((q) => q > 0 && Number.isFinite(q)).sort((a, b) => a - b);
   for (const to of stations) {
     const after = spareAt(slide, to);

@@ -102,35 +102,6 @@ function barStiffness(bars: Bars, bar: number, into: Float64Array): void {
   }
 }
 
-/** Adds the forces of one load on the joints, those of held elements and bars reversed. */
-export function assembleLoad(
-  load: number,
-  loads: LoadTable,
-  unknowns: Unknowns,
-  elements: Elements,
-  bars: Bars,
-  into: Float64Array,
-): void {
-  into.fill(0);
-  const at = new Int32Array(6);
-  for (let element = 0; element < elements.count; element += 1) {
-    elementUnknowns(unknowns, element, at);
-    const out = 3 * (load * elements.count + element);
-    const { held, carried, chord } = elements;
-    const [fx, fz, couple] = [held[out], held[out + 1], held[out + 2]] as [number, number, number];
-    const [dx, dz] = [chord[2 * element] as number, chord[2 * element + 1] as number];
-    give(into, at[0] as number, -fx);
-    give(into, at[1] as number, -fz);
-    give(into, at[2] as number, -couple);
-    give(into, at[3] as number, fx + (carried[out] as number));
-    give(into, at[4] as number, fz + (carried[out + 1] as number));
-    give(into, at[5] as number, couple + dz * fx - dx * fz + (carried[out + 2] as number));
-  }
-  givePoint(load, loads, unknowns, into);
-  if (loads.barWeight[load] === 0) return;
-  for (let bar = 0; bar < bars.count; bar += 1) weigh(bars, bar, into);
-}
-
 /** Adds a point load that acts at a joint of the hoop. */
 export function givePoint(
   load: number,
@@ -144,24 +115,6 @@ export function givePoint(
   give(into, move, point[3 * load] as number);
   give(into, move + 1, point[3 * load + 1] as number);
   give(into, turnAfter[node] as number, point[3 * load + 2] as number);
-}
-
-function weigh(bars: Bars, bar: number, into: Float64Array): void {
-  const { unknown, held } = bars;
-  const [cos, sin] = [bars.cos[bar] as number, bars.sin[bar] as number];
-  const length = bars.length[bar] as number;
-  const weight = bars.weight[bar] as number;
-  const across = -weight * cos;
-  const [from, to] = [across * (held[2 * bar] as number), across * (held[2 * bar + 1] as number)];
-  const half = (weight * length) / 2;
-  const couple = (from + to) / length;
-  // The held end couples are kept in balance by a pair of forces across the bar.
-  give(into, unknown[6 * bar] as number, couple * sin);
-  give(into, unknown[6 * bar + 1] as number, -half - couple * cos);
-  give(into, unknown[6 * bar + 2] as number, -from);
-  give(into, unknown[6 * bar + 3] as number, -couple * sin);
-  give(into, unknown[6 * bar + 4] as number, -half + couple * cos);
-  give(into, unknown[6 * bar + 5] as number, -to);
 }
 
 /** Adds a force or couple to the unknown it works on; at a pinned end (-1) there is none. */

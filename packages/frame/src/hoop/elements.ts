@@ -16,8 +16,6 @@ export interface Elements {
   readonly stiffness: Float64Array;
   /** Force and couple on the start, both ends held: three for each element, load by load. */
   readonly held: Float64Array;
-  /** Resultant of the load on it, couple about its end: three for each element, load by load. */
-  readonly carried: Float64Array;
 }
 
 /** Integrates each element's flexibility about its start, inverts it, and holds its loads. */
@@ -29,7 +27,6 @@ export function hoopElements(intervals: Intervals, loads: LoadTable, unknowns: U
     chord: new Float64Array(2 * count),
     stiffness: new Float64Array(9 * count),
     held: new Float64Array(3 * count * loads.count),
-    carried: new Float64Array(3 * count * loads.count),
   };
   const give = new Float64Array(9);
   const state = new Float64Array(3);
@@ -78,7 +75,7 @@ function gather(
   elements.chord[2 * element + 1] = z;
 }
 
-/** Forces on the start of an element whose two ends are held, and what its load comes to. */
+/** Forces on the start of an element whose two ends are held. */
 function hold(
   intervals: Intervals,
   loads: LoadTable,
@@ -131,9 +128,6 @@ function hold(
     x += steps[stepSize * i] as number;
     z += steps[stepSize * i + 1] as number;
   }
-  elements.carried[out] = state[0] as number;
-  elements.carried[out + 1] = state[1] as number;
-  elements.carried[out + 2] = -(state[2] as number);
   const stiffness = elements.stiffness;
   for (let row = 0; row < 3; row += 1) {
     const at = 9 * element + 3 * row;

@@ -1,4 +1,4 @@
-import { assembleLoad, assembleStiffness } from "./assemble.ts";
+import { assembleStiffness } from "./assemble.ts";
 import { type Framed, loadSize } from "./balance.ts";
 import { loose } from "./beam.ts";
 import { eliminate, reduce, substituteBack } from "./eliminate.ts";
@@ -8,7 +8,7 @@ import { addRows } from "./response.ts";
 
 /** What joints may leave over, as a part of the loads' size, and in how many rounds. */
 const settled = 1e-12;
-const rounds = 4;
+const rounds = 5;
 /** How far a hoop may gape at its joints: rounding. */
 const gaping = 1e-9;
 
@@ -35,11 +35,9 @@ export class JointSolver {
     if (!stands || this.isLoose()) throw new Error(mechanism);
   }
 
-  /** Writes the response to a unit load. */
+  /** Writes the response to a unit load: what members between held joints leave over moves these. */
   load(load: number, response: Float64Array): void {
-    const { loads, unknowns, elements, bars } = this.parts;
-    assembleLoad(load, loads, unknowns, elements, bars, this.unknown);
-    this.yieldToForces();
+    this.unknown.fill(0);
     this.settle(load, response);
   }
 

@@ -1,0 +1,90 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { mostRoots, swingingRoots } from "../../packages/frame/src/hoop/swinging-roots.ts";
+import { seed } from "./hoop-arbitrary.ts";
+
+const rootsOf = (a: number, b: number, c: number, d: number, end: number): number[] => {
+  const into = new Float64Array(mostRoots);
+  const count = swingingRoots(a, b, c, d, end, into);
+  return [...into.subarray(0, count)];
+};
+const near = (...values: number[]) => values.map((value) => expect.closeTo(value, 12));
+const right = Math.PI / 2;
+
+describe("roots of (a + b t) cos t + (c + d t) sin t", () => {
+  test("cos and sin alone, ends left out", () => {
+    expect(rootsOf(1, 0, 0, 0, 2)).toEqual(near(right));
+    expect(rootsOf(1, 0, 0, 0, right)).toEqual([]);
+    expect(rootsOf(1, 0, 0, 0, 1.5)).toEqual([]);
+    expect(rootsOf(0, 0, 1, 0, 3)).toEqual([]);
+    expect(rootsOf(-1, 0, 1, 0, right)).toEqual(near(right / 2));
+    expect(rootsOf(1, 0, -1, 0, right)).toEqual(near(right / 2));
+    expect(rootsOf(1, 0, 1, 0, right)).toEqual([]);
+    expect(rootsOf(0, 0, 0, 0, right)).toEqual([]);
+  });
+
+  /** (t - r) cos(t - p): roots at r and where the cosine has its own. */
+  const product = (r: number, p: number) =>
+    [-r * Math.cos(p), Math.cos(p), -r * Math.sin(p), Math.sin(p)] as const;
+
+  test.each([
+    [0.4, 0, [0.4]],
+    [0.4, -0.5, [0.4, right - 0.5]],
+    [1.2, -0.5, [right - 0.5, 1.2]],
+    [2, -0.5, [right - 0.5]],
+    [-1, -0.5, [right - 0.5]],
+    [-1, 0.5, []],
+    [0.7, Math.PI - 0.9, [0.7 - 0, right - 0.9].sort()],
+    [0.3, right, [0.3]],
+    [0, -0.5, [right - 0.5]],
+  ])("a line through %d times a cosine about %d", (r, p, expected) => {
+    expect(rootsOf(...product(r, p), right)).toEqual(near(...expected));
+  });
+
+  test(`every change of sign has its root, and there is no other (seed ${seed})`, () => {
+    const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    const part = fc.oneof(fc.constantFrom(0, 1, -1), double(-3, 3));
+    const four = fc.oneof(
+      fc.tuple(part, part, part, part),
+      fc.tuple(double(0, right), double(-1.5, 1.5)).map(([r, p]) => product(r, p)),
+    );
+    let several = 0;
+    fc.assert(
+      fc.property(four, double(0.1, right), ([a, b, c, d], end) => {
+        const value = (t: number) => (a + b * t) * Math.cos(t) + (c + d * t) * Math.sin(t);
+        const none = 1e-12 * Math.max(...[a, b, c, d].map(Math.abs));
+        const roots = rootsOf(a, b, c, d, end);
+        if (roots.length > 1) several += 1;
+        for (const [i, root] of roots.entries()) {
+          expect(root).toBeGreaterThan(roots[i - 1] ?? 0);
+          expect(root).toBeLessThan(end);
+          expect(Math.abs(value(root))).toBeLessThanOrEqual(none);
+        }
+        for (let place = 1; place < 500; place += 1) {
+          const [from, to] = [(end * place) / 500, (end * (place + 1)) / 500];
+          const [before, after] = [value(from), value(to)];
+          // Next to a root rounding alone may make a sign.
+          if (Math.min(Math.abs(before), Math.abs(after)) <= none) continue;
+          const found = roots.filter((root) => root > from && root < to).length;
+          if ((found % 2 === 1) !== before * after < 0) throw new Error(`from ${from} to ${to}`);
+        }
+      }),
+      { seed, numRuns: 300 },
+    );
+    expect(several).toBeGreaterThan(0);
+  });
+
+  test("three of them, where a line nearly follows the tangent", () => {
+    // t cos t - k sin t with k just under 1 has a root beyond 0; a shift brings the one at 0 inside.
+    const found = rootsOf(-1e-4, 1, -0.99, 0.003, right);
+    const value = (t: number) => (-1e-4 + t) * Math.cos(t) + (-0.99 + 0.003 * t) * Math.sin(t);
+    for (const root of found) expect(Math.abs(value(root))).toBeLessThan(1e-12);
+    let changes = 0;
+    for (let place = 0; place < 20_000; place += 1) {
+      const [from, to] = [(right * place) / 20_000, (right * (place + 1)) / 20_000];
+      if (value(from) * value(to) < 0) changes += 1;
+    }
+    expect(found).toHaveLength(changes);
+    expect(changes).toBeGreaterThan(1);
+  });
+});

@@ -1,0 +1,126 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { noSlack, Push, SlidePiece } from "../../packages/stability/src/slide-piece.ts";
+import { between, holds, seed } from "./arbitrary-holding.ts";
+
+const none = Number.POSITIVE_INFINITY;
+const least = 1e-12;
+
+describe("the push of wind and slope", () => {
+  test("its size, along a line through a right-angled triangle", () => {
+    const push = new Push(3, 0, 0, 2);
+    expect(push.at(0)).toBe(3);
+    expect(push.at(2)).toBe(5);
+  });
+
+  test("grows as the part of the wind along it: none straight across, all of it far off", () => {
+    const push = new Push(3, 0, 0, 2);
+    expect(push.growth(0)).toBe(0);
+    expect(push.growth(2)).toBeCloseTo((2 * 4) / 5, 12);
+    expect(push.growth(1e9)).toBeCloseTo(2, 9);
+    expect(new Push(0, 0, 3, 4).growth(0)).toBe(5);
+    expect(new Push(-3, -4, 3, 4).growth(0)).toBe(-5);
+  });
+
+  test("bends no more than told: (its sweep)^2 over its least size cubed", () => {
+    // H = sqrt(9 + 4 q^2), H'' = 36 / H^3: at most where q is least, and at q = 0 where it lies between.
+    const push = new Push(3, 0, 0, 2);
+    expect(push.mostBend(2, 5)).toBeCloseTo(36 / 125, 12);
+    expect(push.mostBend(-5, -2)).toBeCloseTo(36 / 125, 12);
+    expect(push.mostBend(-2, 2)).toBeCloseTo(36 / 27, 12);
+    expect(push.mostBend(0, 2)).toBeCloseTo(36 / 27, 12);
+    expect(new Push(3, 4, 6, 8).mostBend(0, 1)).toBe(0);
+  });
+});
+
+describe("the first pressure at which a piece slides, in closed form", () => {
+  const first = (
+    push: readonly [number, number, number, number],
+    parabola: readonly [number, number, number],
+    grip: readonly [number, number],
+    [from, to]: readonly [number, number] = [0, 100],
+    slack = noSlack,
+  ) => new SlidePiece(new Push(...push), parabola, grip).first(from, to, least, slack);
+  /** A push of 1 N whatever the pressure. */
+  const still = [0.6, 0.8, 0, 0] as const;
+
+  test("a straight line crosses nought where it does", () => {
+    expect(first(still, [-6, 2, 0], [0, 0])).toBeCloseTo(3, 10);
+    expect(first(still, [0, 2, 0], [6, 0])).toBeCloseTo(3, 10);
+    expect(first(still, [0, 2, 0], [12, -2])).toBeCloseTo(3, 10);
+    expect(first([3, 4, 0, 0], [0, 2, 0], [12, 0])).toBeCloseTo(30, 10);
+  });
+
+  test("nothing where it stays below, ends below, or falls", () => {
+    expect(first(still, [-6, 2, 0], [0, 0], [0, 2.9])).toBe(none);
+    expect(first(still, [-6, 0, 0], [0, 0])).toBe(none);
+    expect(first(still, [-6, -1, 0], [0, 0])).toBe(none);
+    expect(first(still, [0, 0, 0], [0, 0])).toBe(none);
+  });
+
+  test("where it starts, if it slides there", () => {
+    expect(first(still, [1, -1, 0], [0, 0], [0.5, 9])).toBe(0.5);
+    expect(first(still, [-6, 2, 0], [0, 0], [3.5, 9])).toBe(3.5);
+  });
+
+  test("the earlier of two roots, and the later one from between or beyond", () => {
+    // -(q - 2)(q - 5): above nought between the two.
+    const hump = [-10, 7, -1] as const;
+    expect(first(still, hump, [0, 0])).toBeCloseTo(2, 10);
+    expect(first(still, hump, [0, 0], [5.1, 100])).toBe(none);
+    expect(first(still, hump, [0, 0], [0, 1.99])).toBe(none);
+    // (q - 2)(q - 5): from between the two on, the later.
+    expect(first(still, [10, -7, 1], [0, 0], [2.5, 100])).toBeCloseTo(5, 10);
+  });
+
+  test("a hump however narrow is found, and one that does not reach nought is not", () => {
+    for (const width of [1e-1, 1e-2, 1e-3, 1e-4]) {
+      const [a, b] = [3.3 - width, 3.3 + width];
+      expect(first(still, [-a * b, a + b, -1], [0, 0])).toBeCloseTo(a, 8);
+    }
+    expect(first(still, [-(3.3 ** 2) - 1e-6, 6.6, -1], [0, 0])).toBe(none);
+  });
+
+  test("wind from nothing: H = w q, so that a q^2 = k w q at q = k w / a", () => {
+    expect(first([0, 0, 3, 4], [0, 0, 25], [20, 0], [0.1, 100])).toBeCloseTo(4, 10);
+    expect(first([0, 0, 3, 4], [0, 0, 25], [20, -1], [0.1, 100])).toBeCloseTo(100 / 30, 10);
+  });
+
+  test("wind across the slope: H^2 = (k H)^2 where H = k", () => {
+    // S = 3 across W = 2 q: H = 5 at q = 2.
+    expect(first([3, 0, 0, 2], [9, 0, 4], [5, 0])).toBeCloseTo(2, 10);
+    expect(first([3, 0, 0, 2], [9, 0, 4], [2.9, 0])).toBe(0);
+    // Wind against the slope first lessens the push: 3 - 2 q, then beyond 5 at q = 4.
+    expect(first([3, 0, -2, 0], [9, -12, 4], [5, 0])).toBeCloseTo(4, 10);
+  });
+
+  test("slack makes it slide sooner: what the turn adds to the push, what tethers lose", () => {
+    expect(first(still, [-6, 2, 0], [0, 0], [0, 100], { push: 0, tethers: 2 })).toBeCloseTo(2, 10);
+    expect(first(still, [0, 2, 0], [6, 0], [0, 100], { push: 4, tethers: 0 })).toBeCloseTo(1, 10);
+    expect(first([3, 4, 0, 0], [0, 2, 0], [12, 0], [0, 100], { push: 2, tethers: 10 })).toBeCloseTo(
+      20,
+      10,
+    );
+  });
+
+  test(`no failure is stepped over, and one is told only where it is (seed ${seed})`, () => {
+    const part = between(-5, 5);
+    const four = fc.tuple(part, part, part, part);
+    holds(
+      fc.property(four, fc.tuple(part, part, part), fc.tuple(part, part), (push, of, grip) => {
+        const excess = (q: number) => {
+          const size = Math.hypot(push[0] + push[2] * q, push[1] + push[3] * q);
+          return of[0] + of[1] * q + of[2] * q * q - (grip[0] + grip[1] * q) * size;
+        };
+        const found = first(push, of, grip, [0, 10]);
+        const end = Math.min(found, 10);
+        for (let place = 0; place < 400; place += 1) {
+          const q = (end * place) / 400;
+          if (q < found) expect(excess(q), `${q} of ${found}`).toBeLessThan(1e-9);
+        }
+        if (found < none) expect(excess(found * (1 + 1e-12))).toBeGreaterThan(-1e-9);
+      }),
+      100,
+    );
+  });
+});
