@@ -2,8 +2,9 @@ import type { Evaluation } from "../review/evaluate.ts";
 import { designCombinations, type LinkCombination } from "./combination.ts";
 import type { LinkRow } from "./link.ts";
 
-/** Relative width at which a search ends. */
+/** Relative width at which a search ends; below the least pressure, Pa, its own: a breath of wind. */
 const width = 1e-9;
+const leastPressure = 1;
 
 /** Parts of a pressure at which a row that may fail and hold again is looked at. */
 const parts = [0.3, 0.6, 0.85] as const;
@@ -41,10 +42,10 @@ export function firstFailure(
   for (const combination of designCombinations(method)) {
     const ratio = (q: number): number => row.ratio(q, combination);
     const top = Math.min(most, row.lasts(combination), first);
-    if (ratio(0) > 1) return 0;
+    if (!(ratio(0) <= 1)) return 0;
     let carried = 0;
     for (const next of looks(row, top)) {
-      if (ratio(next) > 1) {
+      if (!(ratio(next) <= 1)) {
         first = crossing(ratio, carried, next);
         break;
       }
@@ -69,8 +70,8 @@ const beyond = 1e5;
 
 /** Where a ratio that rises for good first comes to one, Pa; infinite where it does not. */
 export function firstAbove(ratio: (q: number) => number): number {
-  if (ratio(0) > 1) return 0;
-  return ratio(beyond) > 1 ? crossing(ratio, 0, beyond) : Number.POSITIVE_INFINITY;
+  if (!(ratio(0) <= 1)) return 0;
+  return ratio(beyond) <= 1 ? Number.POSITIVE_INFINITY : crossing(ratio, 0, beyond);
 }
 
 /**
@@ -83,11 +84,11 @@ function crossing(ratio: (q: number) => number, holds: number, fails: number): n
   let [low, high] = [holds, fails];
   let [below, above] = [ratio(low) - 1, ratio(high) - 1];
   let kept: "low" | "high" | null = null;
-  while (high - low > width * high) {
+  while (high - low > width * Math.max(high, leastPressure)) {
     const secant = high - (above * (high - low)) / (above - below);
     const q = secant > low && secant < high ? secant : (low + high) / 2;
     const value = ratio(q) - 1;
-    if (value > 0) {
+    if (!(value <= 0)) {
       [high, above] = [q, value];
       if (kept === "low") below /= 2;
       kept = "low";

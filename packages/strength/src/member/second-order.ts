@@ -70,3 +70,11 @@ export function momentAmplifier(
   if (level * compression >= elastic) return Number.POSITIVE_INFINITY;
   return momentAmplification.evaluate(level, compression, elastic);
 }
+
+/**
+ * A moment grown by `momentAmplifier`, N m; infinite where the member buckles, whatever bends it.
+ *
+ * @example amplifiedMoment(2, 3) // 6
+ */
+export const amplifiedMoment = (amplifier: number, moment: number): number =>
+  amplifier === Number.POSITIVE_INFINITY ? amplifier : amplifier * moment;

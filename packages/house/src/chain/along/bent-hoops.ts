@@ -1,6 +1,7 @@
 import { derived, formula } from "@hoopstay/core";
 import type { CombinationId } from "@hoopstay/stability";
 import {
+  amplifiedMoment,
   interactionEnvelope,
   loadLevel,
   memberSection,
@@ -113,8 +114,9 @@ export function worstBent(
   for (let at = 0; at < count; at += 1) {
     const can = capacities[at] as Capacities;
     const axial = sum(at);
-    const inPlane = amplifier * sum(2 * count + at);
-    const out = across * windFactor * ((demand ? (demand.bending[at] as number) : 0) + local);
+    const inPlane = amplifiedMoment(amplifier, sum(2 * count + at));
+    const bending = (demand ? (demand.bending[at] as number) : 0) + local;
+    const out = amplifiedMoment(across, windFactor * bending);
     const p = Math.abs(axial) / (axial > 0 ? can.tension : can.compression);
     const m = Math.sqrt(inPlane * inPlane + out * out) / can.moment;
     const t = demand ? (windFactor * (demand.torsion[at] as number)) / torsion : 0;

@@ -1,5 +1,10 @@
 import type { CombinationId } from "@hoopstay/stability";
-import { interactionEnvelope, momentAmplifier, torsionInteraction } from "@hoopstay/strength";
+import {
+  amplifiedMoment,
+  interactionEnvelope,
+  momentAmplifier,
+  torsionInteraction,
+} from "@hoopstay/strength";
 import { nearness } from "../greatest.ts";
 import type { HoopAnswer } from "./hoop-answers.ts";
 import type { ByMethod, Capacities } from "./hoop-strength.ts";
@@ -70,8 +75,10 @@ export class HoopBounds {
     const least = this.least[method];
     const axial = this.force("axial", deadFactor, windFactor);
     const grown = momentAmplifier(method, axial, this.euler);
-    const inPlane = grown * this.force("moment", deadFactor, windFactor);
-    const out = across ? momentAmplifier(method, axial, across.eulerAcross) * across.bending : 0;
+    const inPlane = amplifiedMoment(grown, this.force("moment", deadFactor, windFactor));
+    const out = across
+      ? amplifiedMoment(momentAmplifier(method, axial, across.eulerAcross), across.bending)
+      : 0;
     const p = axial / least.compression;
     const m = Math.sqrt(inPlane * inPlane + out * out) / least.moment;
     const plain = interactionEnvelope.evaluate(p, m, 0);

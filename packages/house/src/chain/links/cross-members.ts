@@ -1,6 +1,7 @@
 import type { Chapter, LinkNotChecked, Words } from "@hoopstay/core";
 import { cornerRadii } from "@hoopstay/section";
 import {
+  amplifiedMoment,
   eulerLoad,
   filletWeldStrength,
   governing,
@@ -75,7 +76,7 @@ export const crossMembersLink: LinkMaker = (context) => {
             const { axial, moment } = read(q, one, forces);
             const along = axial > 0 ? tension : compression;
             const { method } = one;
-            const grown = momentAmplifier(method, -axial, euler) * moment;
+            const grown = amplifiedMoment(momentAmplifier(method, -axial, euler), moment);
             return interaction(axial, along[method], grown, momentX[method], 0, momentX[method]);
           }),
           plainRow(

@@ -1,5 +1,6 @@
 import type { LinkNotChecked, Words } from "@hoopstay/core";
 import {
+  amplifiedMoment,
   interaction,
   loadLevel,
   momentAmplification,
@@ -77,7 +78,14 @@ export function worstAlong(
       deadFactor * (still[moments + at] as number) + windFactor * (blown[moments + at] as number);
     const can = capacities[at] as Capacities;
     const along = axial > 0 ? can.tension : can.compression;
-    const ratio = interaction(axial, along, amplifier * moment, can.moment, 0, can.moment);
+    const ratio = interaction(
+      axial,
+      along,
+      amplifiedMoment(amplifier, moment),
+      can.moment,
+      0,
+      can.moment,
+    );
     if (!(ratio <= worst)) {
       worst = ratio;
       place = at;
