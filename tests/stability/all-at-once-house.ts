@@ -93,7 +93,9 @@ export const lowest = (problem: JointProblem, table: ActionTable): number =>
   Math.min(...eachFactor(problem, table).map(({ factor }) => factor));
 
 export const near = (a: number, b: number, within = 1e-8): boolean =>
-  a === b || Math.abs(a - b) <= within * Math.max(Math.abs(a), Math.abs(b)) + 1e-11;
+  a === b ||
+  (Number.isFinite(a - b) &&
+    Math.abs(a - b) <= within * Math.max(Math.abs(a), Math.abs(b)) + 1e-11);
 export const upTo = (a: number, b: number, within = 1e-8): boolean => a <= b || near(a, b, within);
 
 /** Side pull of some anchors' shafts. */

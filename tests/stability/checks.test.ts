@@ -156,7 +156,7 @@ describe(`every outcome of a case (seed ${seed})`, () => {
   test("of slides over every direction of the slope none is left out that is worse", () => {
     const houses = heldHouse({ anchors: "slanted", slope: unknownSlope });
     const near = (one: number, other: number) =>
-      one === other || Math.abs(one - other) <= 1e-9 * Math.abs(other);
+      one === other || Math.abs(one - other) < 1e-9 * Math.abs(other);
     holds(
       fc.property(houses, actions, combination, pressure, (house, table, by, q) => {
         const terms = termsOf(house, by, q);

@@ -14,6 +14,7 @@ import {
   holdingTerms,
   lineTerms,
   lrfd,
+  worstOfChecks,
 } from "@hoopstay/stability";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
@@ -156,46 +157,64 @@ describe("what can govern in a table, by hand", () => {
   });
 });
 
-test(`what governs is the worst, in any order of weights and with rows alike sideways (seed ${seed})`, () => {
-  const slope = fc.oneof(fc.constant(null), sloping, unknownSlope);
-  const houses = fc.oneof(
-    heldHouse({ slope }),
-    heldHouse({ anchors: "vertical", slope }),
-    heldHouse({ anchors: "slanted", slope: fc.oneof(fc.constant(null), sloping) }),
-  );
+describe(`what governs is the worst, in any order of weights, rows alike sideways (seed ${seed})`, () => {
   // Few numbers, so that rows often agree in some of them.
   const few = fc.constantFrom(-30, 0, 20);
-  const row = fc.tuple(few, few, few, sixteenths(-300, 300), sixteenths(-300, 300), few, few);
-  const tables = fc
-    .array(row, { minLength: 2, maxLength: 8 })
-    .map(
-      (rows): ActionTable => ({ count: rows.length, components: Float64Array.from(rows.flat()) }),
-    );
-  const upTo = (a: number, b: number) => a <= b * (1 + 1e-9) + 1e-12;
-  holds(
-    fc.property(
-      houses,
-      tables,
-      combination,
-      pressure,
-      fc.boolean(),
-      (house, table, by, q, turned) => {
-        const lines = linesOf(house);
-        const weights = turned ? holdingsOf(house).reverse() : holdingsOf(house);
-        const terms = checkTerms(weights, lines, by, q);
-        const found = governingChecks(terms, table, extremesOf(table, lines, house.anchors));
-        const outcomes = Array.from({ length: table.count }, (_, index) =>
-          allOutcomes(terms, table, index),
-        ).flat();
-        expect(found.map(({ check }) => check)).toEqual(checkIds);
-        for (const { check, byRatio, byLimit } of found) {
-          const mine = outcomes.filter((one) => one.check === check);
-          const ratio = Math.max(...mine.map((one) => one.ratio));
-          const limit = Math.min(...mine.map((one) => one.limit));
-          expect(upTo(byRatio.ratio, ratio) && upTo(ratio, byRatio.ratio), check).toBe(true);
-          expect(upTo(byLimit.limit, limit) && upTo(limit, byLimit.limit), check).toBe(true);
-        }
-      },
-    ),
+  const moment = sixteenths(-300, 300);
+  const row = fc.tuple(few, few, few, moment, moment, few, few);
+  const table = fc.array(row, { minLength: 2, maxLength: 8 }).map(
+    (rows): ActionTable => ({
+      count: rows.length,
+      components: Float64Array.from(rows.flat()),
+    }),
   );
+  const tables = fc.array(table, { minLength: 6, maxLength: 6 });
+  const upTo = (a: number, b: number) => a <= b * (1 + 1e-9) + 1e-12;
+  const alike = (a: number, b: number) => upTo(a, b) && upTo(b, a);
+
+  test.each([
+    [
+      "no tethers or upright ones",
+      fc.oneof(
+        heldHouse({ slope: fc.oneof(fc.constant(null), sloping, unknownSlope) }),
+        heldHouse({ anchors: "vertical", slope: fc.oneof(sloping, unknownSlope) }),
+      ),
+    ],
+    ["tethers aslant on level ground", heldHouse({ anchors: "slanted" })],
+    ["tethers aslant on a slope", heldHouse({ anchors: "slanted", slope: sloping })],
+  ])("%s", (_, houses) => {
+    holds(
+      fc.property(
+        houses,
+        tables,
+        combination,
+        pressure,
+        fc.boolean(),
+        (house, all, by, q, turned) => {
+          const lines = linesOf(house);
+          const weights = turned ? holdingsOf(house).reverse() : holdingsOf(house);
+          const terms = checkTerms(weights, lines, by, q);
+          for (const one of all) {
+            const extremes = extremesOf(one, lines, house.anchors);
+            const found = governingChecks(terms, one, extremes);
+            const told = worstOfChecks(terms, one, extremes);
+            const outcomes = Array.from({ length: one.count }, (_one, index) =>
+              allOutcomes(terms, one, index),
+            ).flat();
+            expect(found.map(({ check }) => check)).toEqual(checkIds);
+            for (const { check, byRatio, byLimit } of found) {
+              const mine = outcomes.filter((each) => each.check === check);
+              const ratio = Math.max(...mine.map((each) => each.ratio));
+              const limit = Math.min(...mine.map((each) => each.limit));
+              expect(alike(byRatio.ratio, ratio), check).toBe(true);
+              expect(alike(byLimit.limit, limit), check).toBe(true);
+              expect(alike(told.ratio(check), ratio), `${check}, told`).toBe(true);
+              expect(alike(told.limit(check), limit), `${check}, told`).toBe(true);
+            }
+          }
+        },
+      ),
+      60,
+    );
+  });
 });

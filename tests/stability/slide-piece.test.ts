@@ -4,6 +4,11 @@ import { noSlack, Push, SlidePiece } from "../../packages/stability/src/slide-pi
 import { between, holds, seed } from "./arbitrary-holding.ts";
 
 const none = Number.POSITIVE_INFINITY;
+
+/** The bound by which a piece leaves an interval. */
+interface Bounded {
+  mostArched(from: number, to: number, slack: typeof noSlack): number;
+}
 const least = 1e-12;
 
 describe("the push of wind and slope", () => {
@@ -100,6 +105,120 @@ describe("the first pressure at which a piece slides, in closed form", () => {
     expect(first([3, 4, 0, 0], [0, 2, 0], [12, 0], [0, 100], { push: 2, tethers: 10 })).toBeCloseTo(
       20,
       10,
+    );
+  });
+
+  /** How often the push has to be worked out for an answer. */
+  const looksFor = (
+    [push, parabola, grip]: readonly [
+      readonly [number, number, number, number],
+      readonly [number, number, number],
+      readonly [number, number],
+    ],
+    to: number,
+  ) => {
+    let looks = 0;
+    const counted = new (class extends Push {
+      override at(q: number) {
+        looks += 1;
+        return super.at(q);
+      }
+    })(...push);
+    const found = new SlidePiece(counted, parabola, grip).first(0, to, least, noSlack);
+    return { found, looks };
+  };
+
+  test("a piece far from failing is left after a few looks, a root found in some hundreds", () => {
+    const far = [
+      [still, [-6, 0, 0], [0, 0]],
+      [still, [-6, -1, -1], [3, 1]],
+      [
+        [3, 0, 0, 2],
+        [9, 0, 4],
+        [500, 0],
+      ],
+      [
+        [3, 0, -2, 1],
+        [9, -12, 4],
+        [500, -1],
+      ],
+      [
+        [0, 5, 1, -1],
+        [-100, 3, 0.1],
+        [40, 2],
+      ],
+    ] as const;
+    for (const one of far) {
+      const { found, looks } = looksFor(one, 10);
+      expect(found).toBe(none);
+      expect(looks).toBeLessThanOrEqual(12);
+    }
+    const crossing = [
+      [still, [-6, 2, 0], [0, 0]],
+      [still, [-1, 0, 0.5], [0, 0]],
+      [
+        [3, 0, 0, 2],
+        [9, 0, 4],
+        [5, 0],
+      ],
+      [
+        [3, 0, -2, 0],
+        [9, -12, 4],
+        [5, 0],
+      ],
+      [
+        [1, 2, 3, -1],
+        [5, 2, 10],
+        [20, 1],
+      ],
+    ] as const;
+    for (const one of crossing) {
+      const { found, looks } = looksFor(one, 100);
+      expect(found).toBeLessThan(none);
+      expect(looks).toBeLessThanOrEqual(400);
+    }
+  });
+
+  test("its curvature nowhere exceeds the bound it goes by, and meets it on a short interval", () => {
+    const part = between(-4, 4);
+    const four = fc.tuple(part, part, part, part);
+    const ends = fc.tuple(between(0, 5), between(0.01, 1));
+    holds(
+      fc.property(
+        four,
+        fc.tuple(part, part, part),
+        fc.tuple(part, part),
+        ends,
+        (of, abc, grip, at) => {
+          const [from, to] = [at[0], at[0] + at[1]];
+          const push = new Push(...of);
+          const piece = new SlidePiece(push, abc, grip) as unknown as Bounded;
+          const bound = piece.mostArched(from, to, noSlack);
+          let [most, rough] = [Number.NEGATIVE_INFINITY, 1];
+          for (let place = 0; place <= 40; place += 1) {
+            const q = from + ((to - from) * place) / 40;
+            const size = push.at(q);
+            if (size < 1e-6) return;
+            // -(f''), of f = a + b q + c q^2 - (k + m q) H: H'' is the sweep squared over H cubed.
+            const bend = (of[2] * of[1] - of[3] * of[0]) ** 2 / size ** 3;
+            const growth = push.growth(q);
+            most = Math.max(
+              most,
+              (grip[0] + grip[1] * q) * bend + 2 * grip[1] * growth - 2 * abc[2],
+            );
+            rough = Math.max(rough, bend * (Math.abs(grip[0]) + Math.abs(grip[1]) * to));
+          }
+          expect(bound).toBeGreaterThanOrEqual(most - 1e-9 * (1 + Math.abs(most)));
+          // Each part by itself is at its most somewhere, so that a short interval is told closely.
+          const short = piece.mostArched(from, from + 1e-9, noSlack);
+          const size = push.at(from);
+          const bend = (of[2] * of[1] - of[3] * of[0]) ** 2 / size ** 3;
+          const holding = Math.max(0, grip[0] + grip[1] * from);
+          const there = holding * bend + 2 * grip[1] * push.growth(from) - 2 * abc[2];
+          expect(Math.abs(short - there)).toBeLessThanOrEqual(1e-4 * (1 + rough + Math.abs(there)));
+        },
+      ),
+      100,
     );
   });
 

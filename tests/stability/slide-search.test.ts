@@ -141,6 +141,29 @@ describe(`the search for the sliding limit, by plain looking (seed ${seed})`, ()
     );
   });
 
+  test("the same of many houses, looked at more coarsely", () => {
+    const many = fc.array(fc.tuple(termsWith(downhill), wind), { minLength: 20, maxLength: 20 });
+    holds(
+      fc.property(many, (houses) => {
+        for (const [sliding, one] of houses) {
+          const limit = searchSlideLimit(sliding, one, design);
+          const scale = scaleOf(sliding);
+          for (const q of looked(limit, 40)) {
+            if (slides(slideAt(sliding, one, q), scale)) throw new Error(`${q} of ${limit}`);
+          }
+          if (!isLimited(limit)) continue;
+          const { demand, resistance } = slideAt(sliding, one, limit * (1 + 1e-12));
+          expect(demand - resistance).toBeGreaterThan(-1e-8 * scale);
+          expect(searchSlideLimit(sliding, one, design, 0.99 * limit)).toBeGreaterThanOrEqual(
+            0.99 * limit * (1 - 1e-9),
+          );
+          expect(searchSlideLimit(sliding, one, design, 1.01 * limit) / limit).toBeCloseTo(1, 9);
+        }
+      }),
+      20,
+    );
+  });
+
   test("on a slope of unknown direction nothing fails below the limit in any direction", () => {
     holds(
       fc.property(termsWith(fc.constant(null)), wind, (sliding, one) => {

@@ -27,7 +27,9 @@ function timesEach({ count, components }: ActionTable, factors: readonly number[
 }
 
 const near = (a: number, b: number, within = 1e-9): boolean =>
-  a === b || Math.abs(a - b) <= within * Math.max(Math.abs(a), Math.abs(b)) + 1e-12;
+  a === b ||
+  (Number.isFinite(a - b) &&
+    Math.abs(a - b) <= within * Math.max(Math.abs(a), Math.abs(b)) + 1e-12);
 
 type Axis = "x" | "y";
 const partners: Record<Axis, Partial<Record<CheckId, CheckId>>> = {

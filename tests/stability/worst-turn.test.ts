@@ -63,6 +63,13 @@ describe("the worst turn of a slope", () => {
     expect(looks).toBeLessThan(10);
   });
 
+  test("as bad everywhere, though it might change: no finer than a third of a degree", () => {
+    const { at, looks } = searched(() => 3, 1);
+    expect(at).toBe(0);
+    expect(looks).toBeGreaterThan(100);
+    expect(looks).toBeLessThan(4000);
+  });
+
   test("what is known to be worse is not looked for", () => {
     const bad: Badness = (turned) => 1 + tooth(0.6, 0.2)(turned);
     expect(searched(bad, 5, 1.99).at).toBeCloseTo(0.6, 3);

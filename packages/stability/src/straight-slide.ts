@@ -55,8 +55,9 @@ export function kinks({ terms, right, left }: SlidingTerms, wind: SlidingWind): 
   ];
 }
 
-/** A need that sets in at once, where no moment could grow it, shows just past its kink. */
+/** A need that sets in at once, where no moment could grow it, shows just past its kink, not before. */
 const justPast = 1 + 1e-13;
+const justBefore = 1 - 1e-13;
 
 /** Spare where the pressure sets in; a need that no moment holds back is there at once. */
 function spareAtStart(slide: StraightSlide, stations: readonly number[], design: number): number {
@@ -96,8 +97,9 @@ export function straightLimit(
   if (bounded && holdsUpTo(slide, found, below)) return Number.POSITIVE_INFINITY;
   const stations = found.filter((q) => q > 0 && Number.isFinite(q)).sort((a, b) => a - b);
   for (const to of stations) {
-    const after = spareAt(slide, to);
-    if (after < 0) return from + ((to - from) * before) / (before - after);
+    const end = to * justBefore;
+    const after = spareAt(slide, end);
+    if (after < 0) return from + ((end - from) * before) / (before - after);
     from = to * justPast;
     before = spareAt(slide, from);
     if (before < 0 && after > 1e-9 * Math.abs(before)) return to;
