@@ -16,6 +16,7 @@ export async function reviewersTable(page: Page): Promise<string[]> {
     await fold.locator("> summary").click();
   }
   const rows = fold.locator("tbody tr");
+  await rows.first().waitFor();
   return (await rows.allInnerTexts()).map((row) => row.split(/\s*\t\s*|\s*\n\s*/).join(" | "));
 }
 
