@@ -1,6 +1,7 @@
 import { Chapter, derived } from "@hoopstay/core";
 import { flatOverWallFormula } from "@hoopstay/section";
 import {
+  amplifiedMoment,
   bendingStrength,
   compressionStrength,
   greatestSlenderness,
@@ -150,5 +151,11 @@ describe("equal strengths, no force", () => {
 
   test("without compression nothing grows, even where nothing is stiff", () => {
     for (const method of ["ASD", "LRFD"] as const) expect(momentAmplifier(method, 0, 0)).toBe(1);
+  });
+
+  test("a moment grows by the ratio, and where the member buckles nought is no way out", () => {
+    expect(amplifiedMoment(2, 3)).toBe(6);
+    expect(amplifiedMoment(2, -3)).toBe(-6);
+    expect(amplifiedMoment(momentAmplifier("LRFD", 2, 2), 0)).toBe(Number.POSITIVE_INFINITY);
   });
 });
