@@ -2,9 +2,7 @@ import {
   type Anchor,
   type Capacity,
   type Deadman,
-  type NotRated,
   type PresumedSoil,
-  type RatedCapacity,
   type ScrewAnchor,
   type Soil,
   theoryCapacity,
@@ -17,22 +15,16 @@ import {
   given,
   level,
   loose,
+  rated,
   sixInch,
   slanted,
   stabiliser,
   stake,
+  unrated,
   upward,
   wet,
 } from "./anchor-examples.ts";
 
-const rated = (capacity: Capacity): RatedCapacity => {
-  if (!capacity.rated) throw new Error(capacity.reason);
-  return capacity;
-};
-const unrated = (capacity: Capacity): NotRated => {
-  if (capacity.rated) throw new Error(`${capacity.allowable} N where none was expected`);
-  return capacity;
-};
 const foot = 0.3048;
 const pickets: Anchor = { kind: "picket set", set: "3-2-1" };
 const plate: Anchor = { kind: "driven plate", area: 0.01, depth: 1 };

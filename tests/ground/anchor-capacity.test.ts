@@ -1,11 +1,8 @@
 import {
   type Anchor,
-  type Capacity,
   displacementRows,
-  type NotRated,
   type PresumedSoil,
   pullWays,
-  type RatedCapacity,
   safetyFactors,
   sidewaysLimit,
   theoryCapacity,
@@ -20,22 +17,16 @@ import {
   level,
   loose,
   pound,
+  rated,
   sixInch,
   slanted,
   stabiliser,
   stake,
+  unrated,
   upward,
   wet,
 } from "./anchor-examples.ts";
 
-const rated = (capacity: Capacity): RatedCapacity => {
-  if (!capacity.rated) throw new Error(capacity.reason);
-  return capacity;
-};
-const unrated = (capacity: Capacity): NotRated => {
-  if (capacity.rated) throw new Error(`${capacity.allowable} N where none was expected`);
-  return capacity;
-};
 const presumed = (
   soilClass: PresumedSoil["soilClass"],
   likeness: PresumedSoil["likeness"] = "sand",

@@ -1,11 +1,9 @@
 import {
   type Anchor,
-  type Capacity,
   type Clay,
   displacementRows,
   type PresumedSoil,
   pullOfBlock,
-  type RatedCapacity,
   reviewTow,
   type Sand,
   type TiedBlock,
@@ -20,6 +18,7 @@ import {
   given,
   level,
   loose,
+  rated,
   sixInch,
   slanted,
   stabiliser,
@@ -28,10 +27,6 @@ import {
   wet,
 } from "./anchor-examples.ts";
 
-const rated = (capacity: Capacity): RatedCapacity => {
-  if (!capacity.rated) throw new Error(capacity.reason);
-  return capacity;
-};
 const inch = 0.0254;
 const deep = { diameter: 6 * inch, depth: 42 * inch };
 const high = { diameter: 6 * inch, depth: 23 * inch };

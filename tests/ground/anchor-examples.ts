@@ -1,9 +1,12 @@
 import type {
   Anchor,
+  Capacity,
   Clay,
   GroundState,
   MeasuredSoil,
+  NotRated,
   Pull,
+  RatedCapacity,
   Sand,
   ScrewAnchor,
   Stake,
@@ -149,3 +152,14 @@ export const pulls: fc.Arbitrary<Pull> = fc.record({
   fromShaft: fc.oneof(fc.constantFrom(0, Math.PI / 2), between(0, Math.PI / 2)),
   aboveGround: fc.oneof(fc.constantFrom(0, Math.PI / 4), between(0, Math.PI / 2)),
 });
+
+/** A capacity that has a number, or the reason why it has none as an error. */
+export const rated = (capacity: Capacity): RatedCapacity => {
+  if (!capacity.rated) throw new Error(capacity.reason);
+  return capacity;
+};
+
+export const unrated = (capacity: Capacity): NotRated => {
+  if (capacity.rated) throw new Error(`${capacity.allowable} N where none was expected`);
+  return capacity;
+};

@@ -1,4 +1,5 @@
 import { power } from "@hoopstay/core";
+
 /** One part of an allowance: so many percent, printed last digits, or the quantity's own unit. */
 export interface TolerancePart {
   readonly value: number;
