@@ -1,5 +1,6 @@
 import { dirname } from "node:path";
 import process from "node:process";
+import { parseArgs } from "node:util";
 import { explanationOf, readExplained } from "../tests/mutation/explained.mjs";
 import { sourcesOf } from "../tests/mutation/instrument.mjs";
 import {
@@ -14,17 +15,26 @@ import {
 import { rooms, testsOf, tryMutants } from "../tests/mutation/try-mutants.mjs";
 
 // Mutation tests. Names of packages, or --all: these whole, and their record written; with --again
-// only what is alive in the record or stands in changed files. Without a name: the gate, which
-// tries the changed files, within bounded time.
+// only what is alive in the record or stands in changed files, and of these only the files whose paths
+// hold one of the parts behind --in. Without a name: the gate, which tries the changed files, within
+// bounded time.
 const packages = ["section", "core", "load", "stability", "ground", "strength", "frame"];
 const boundMinutes = 12;
 
 const root = dirname(import.meta.dirname);
 const explained = readExplained(root);
 const record = readRecord(root);
-const words = process.argv.slice(2);
-const again = words.includes("--again");
-const asked = words.includes("--all") ? packages : words.filter((word) => word !== "--again");
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: {
+    all: { type: "boolean" },
+    again: { type: "boolean" },
+    in: { type: "string", multiple: true },
+  },
+});
+const { again, in: parts = [""] } = values;
+if (values.in && !again) throw new Error("--in stands with --again: a record is made whole first");
+const asked = values.all ? packages : positionals;
 for (const name of asked) {
   if (!packages.includes(name)) throw new Error(`${name} is none of ${packages.join(", ")}`);
 }
@@ -35,8 +45,9 @@ async function written(names) {
     const sources = sourcesOf(root, name);
     const known = again ? (record[name]?.files ?? {}) : {};
     const stale = new Set(staleOf(sources, known));
-    const wanted = (mutant) =>
-      stale.has(mutant.file) || known[mutant.file].alive.includes(nameOf(mutant));
+    const asked = sources.filter((file) => parts.some((part) => file.includes(part)));
+    const wanted = ({ file, ...mutant }) =>
+      stale.has(file) || known[file].alive.includes(nameOf(mutant));
     const before = record[name];
     const files = { ...before?.files };
     const inOrder = () =>
@@ -46,7 +57,7 @@ async function written(names) {
       record[name] = { ...head, ...totalsOf(inOrder()), files: inOrder() };
       writeRecord(root, { ...readRecord(root), [name]: record[name] });
     };
-    await tried(name, sources, {
+    await tried(name, asked, {
       wanted,
       tellFile(file, own) {
         const counts = countsOf(root, file, own, explained);

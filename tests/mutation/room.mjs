@@ -3,7 +3,7 @@ import process from "node:process";
 import vm from "node:vm";
 import { allExamples, library } from "./libraries-once.mjs";
 import { plainVitest } from "./plain-vitest.mjs";
-import { slow } from "./slow-tests.mjs";
+import { looksAtClock, slow } from "./slow-tests.mjs";
 
 // A process in which mutants are tried, one after another, each with packages and tests read anew.
 Error.stackTraceLimit = 0;
@@ -44,11 +44,11 @@ function survey({ path, file, switches }) {
   };
   const reading = measured(() => open(path, never, timesReached)(file));
   const surveyed = ({ name, body }, whole = false) => {
-    if (slow(file, name)) return { slow: true };
+    if (looksAtClock(file, name)) return { left: true };
     try {
       allExamples(whole);
       const { ms, reached } = measured(body);
-      return { ms, reached, whole };
+      return { ms, reached, whole, slow: slow(file, name) };
     } catch (error) {
       if (!whole) return surveyed({ name, body }, true);
       throw new Error(`${file}, without any mutant: ${name}: ${error.message}`);

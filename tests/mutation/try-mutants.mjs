@@ -66,15 +66,15 @@ async function survey(path, tests, switches) {
 }
 
 /**
- * For each mutant the tests that reach it, the quickest first, and how often it is reached. One that
- * hardly any test of a file reaches may stand where something is made once and kept: all others of
- * the file count as reaching it, too.
+ * For each mutant the tests that reach it, the quickest first and the slow ones last, and how often
+ * it is reached. One that hardly any test of a file reaches may stand where something is made once
+ * and kept: all others of the file count as reaching it, too.
  */
 function plansOf(found, count) {
   const plans = Array.from({ length: count }, () => []);
   const reading = Array.from({ length: count }, () => ({}));
   for (const { file, reading: read, tests } of found) {
-    const usable = tests.flatMap((test, place) => (test.slow ? [] : [{ ...test, place }]));
+    const usable = tests.flatMap((test, place) => (test.left ? [] : [{ ...test, place }]));
     const always = new Map(read.reached);
     const reaching = new Map();
     for (const { place, reached } of usable) {
@@ -87,15 +87,15 @@ function plansOf(found, count) {
       const times = reaching.get(id) ?? new Map();
       const all = always.has(id) || times.size <= fewest;
       const most = Math.max(0, ...times.values());
-      for (const { place, ms, whole } of usable) {
+      for (const { place, ms, whole, slow } of usable) {
         if (!all && !times.has(place)) continue;
-        plans[id].push({ file, place, ms, cost: ms + read.ms, times: most, whole });
+        plans[id].push({ file, place, ms, cost: ms + read.ms, times: most, whole, slow });
       }
       reading[id][file] = { ms: read.ms, times: always.get(id) ?? 0 };
     }
   }
-  for (const plan of plans) plan.sort((a, b) => a.cost - b.cost);
-  const run = found.flatMap((file) => file.tests).filter((test) => !test.slow);
+  for (const plan of plans) plan.sort((a, b) => a.slow - b.slow || a.cost - b.cost);
+  const run = found.flatMap((file) => file.tests).filter((test) => !test.left);
   const all = [...run, ...found.map((file) => file.reading)];
   const seconds = all.reduce((sum, { ms }) => sum + ms, 0) / 1000;
   return { plans, reading, tests: run.length, seconds };
@@ -150,9 +150,11 @@ const patience = (plan) => 120_000 + 100 * plan.reduce((sum, { ms }) => sum + ms
 
 const same = (one, other) => one.file === other.file && one.place === other.place;
 
-/** Tests that killed neighbours come first. */
+/** Tests that killed neighbours come first, unless they are slow. */
 function killersFirst(plan, killers) {
-  const first = killers.flatMap((killer) => plan.filter((test) => same(test, killer)));
+  const first = killers.flatMap((killer) =>
+    plan.filter((test) => !test.slow && same(test, killer)),
+  );
   return [...first, ...plan.filter((test) => !first.includes(test))];
 }
 
