@@ -1,7 +1,6 @@
 import { asd, type LineTerms, type SlidingTerms, type SlidingWind } from "@hoopstay/stability";
 import { describe, expect, test } from "vitest";
 import { SlidePath } from "../../packages/stability/src/slide-path.ts";
-import { noSlack } from "../../packages/stability/src/slide-piece.ts";
 
 const none = Number.POSITIVE_INFINITY;
 const rail = (weightMoment: number, anchorMoment: number, slopeMoment = 0): LineTerms => ({
@@ -110,17 +109,20 @@ describe("the first pressure at which a case slides, slope along the wind", () =
     expect(path({ grip: 9 }).limit(1)).toBe(0);
   });
 
-  test("asked with slack it slides sooner; asked again without it does not", () => {
+  test("whether it may slide below a pressure: sooner with slack, and again later without it", () => {
     const made = path({ grip: 310 });
-    expect(made.limit(none, { push: 60, tethers: 0 })).toBeCloseTo(400, 8);
-    expect(made.limit(none, noSlack)).toBeCloseTo(500, 8);
-    // 60 N of tethers lost are 60 H N2.
-    const tethers = 60 * 310;
-    const found = made.limit(none, { push: 0, tethers });
-    // (10 + 0.6 q)^2 + 18600 = 310 (10 + 0.6 q).
-    const push = (310 + Math.sqrt(310 ** 2 - 4 * tethers)) / 2;
-    const first = (310 - Math.sqrt(310 ** 2 - 4 * tethers)) / 2;
-    expect(found).toBe(first > 10 ? 0 : (push - 10) / 0.6);
+    const still = { push: 0, tethers: 0 };
+    for (const { slack: less, limit } of [
+      { slack: { push: 60, tethers: 0 }, limit: 400 },
+      { slack: still, limit: 500 },
+      // Tethers that lose 9000 N2 beside a push of 10 N do not hold even that: 100 + 9000 > 310 x 10.
+      { slack: { push: 0, tethers: 9000 }, limit: 0 },
+    ]) {
+      expect(made.mayFail(limit * 1.001 + 1e-6, less)).toBe(true);
+      if (limit > 0) expect(made.mayFail(limit * 0.999, less)).toBe(false);
+    }
+    expect(made.mayFail(none, still)).toBe(true);
+    expect(path({ grip: 10 + 0.6 * 103_000 }).mayFail(none, still)).toBe(false);
   });
 
   test("nothing is looked for beyond a thousand times the design pressure", () => {

@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { noSlack, Push, SlidePiece } from "../../packages/stability/src/slide-piece.ts";
+import { Push, SlidePiece } from "../../packages/stability/src/slide-piece.ts";
 import { between, holds, seed } from "./arbitrary-holding.ts";
 
 const none = Number.POSITIVE_INFINITY;
 
 /** The bound by which a piece leaves an interval. */
 interface Bounded {
-  mostArched(from: number, to: number, slack: typeof noSlack): number;
+  mostArched(from: number, to: number): number;
 }
 const least = 1e-12;
 
@@ -44,8 +44,8 @@ describe("the first pressure at which a piece slides, in closed form", () => {
     parabola: readonly [number, number, number],
     grip: readonly [number, number],
     [from, to]: readonly [number, number] = [0, 100],
-    slack = noSlack,
-  ) => new SlidePiece(new Push(...push), parabola, grip).first(from, to, least, slack);
+    slack = { push: 0, tethers: 0 },
+  ) => new SlidePiece(new Push(...push), parabola, grip).slackened(slack).first(from, to, least);
   /** A push of 1 N whatever the pressure. */
   const still = [0.6, 0.8, 0, 0] as const;
 
@@ -108,6 +108,26 @@ describe("the first pressure at which a piece slides, in closed form", () => {
     );
   });
 
+  test("whether it may slide agrees with where it slides, and stays open only near a touch", () => {
+    const part = between(-10, 10);
+    holds(
+      fc.property(
+        fc.tuple(part, part, part, part),
+        fc.tuple(part, part, part),
+        fc.tuple(part, part),
+        between(0.1, 5),
+        (of, abc, grip, to) => {
+          const piece = new SlidePiece(new Push(...of), abc, grip);
+          const slides = piece.first(0, to, least) < none;
+          if (slides) expect(piece.mayRise(0, to)).toBe(true);
+          else if (piece.slackened({ push: 0, tethers: 20 }).first(0, to, least) === none) {
+            expect(piece.mayRise(0, to)).toBe(false);
+          }
+        },
+      ),
+    );
+  });
+
   /** How often the push has to be worked out for an answer. */
   const looksFor = (
     [push, parabola, grip]: readonly [
@@ -124,7 +144,7 @@ describe("the first pressure at which a piece slides, in closed form", () => {
         return super.at(q);
       }
     })(...push);
-    const found = new SlidePiece(counted, parabola, grip).first(0, to, least, noSlack);
+    const found = new SlidePiece(counted, parabola, grip).first(0, to, least);
     return { found, looks };
   };
 
@@ -193,7 +213,7 @@ describe("the first pressure at which a piece slides, in closed form", () => {
           const [from, to] = [at[0], at[0] + at[1]];
           const push = new Push(...of);
           const piece = new SlidePiece(push, abc, grip) as unknown as Bounded;
-          const bound = piece.mostArched(from, to, noSlack);
+          const bound = piece.mostArched(from, to);
           let [most, rough] = [Number.NEGATIVE_INFINITY, 1];
           for (let place = 0; place <= 40; place += 1) {
             const q = from + ((to - from) * place) / 40;
@@ -210,7 +230,7 @@ describe("the first pressure at which a piece slides, in closed form", () => {
           }
           expect(bound).toBeGreaterThanOrEqual(most - 1e-9 * (1 + Math.abs(most)));
           // Each part by itself is at its most somewhere, so that a short interval is told closely.
-          const short = piece.mostArched(from, from + 1e-9, noSlack);
+          const short = piece.mostArched(from, from + 1e-9);
           const size = push.at(from);
           const bend = (of[2] * of[1] - of[3] * of[0]) ** 2 / size ** 3;
           const holding = Math.max(0, grip[0] + grip[1] * from);

@@ -1,6 +1,6 @@
 import type { LineTerms } from "./holding.ts";
 import { needOf, type SlidingTerms, type SlidingWind } from "./slide.ts";
-import { noSlack, Push, SlidePiece } from "./slide-piece.ts";
+import { Push, type Slack, SlidePiece } from "./slide-piece.ts";
 import { kinks } from "./straight-slide.ts";
 
 /** Multiples of the design pressure at which the path is cut, so that a root is not looked for far off. */
@@ -56,18 +56,28 @@ export class SlidePath {
    *
    * @param below only a limit below this is worked out; infinite where there is none
    */
-  limit(below = Number.POSITIVE_INFINITY, slack = noSlack): number {
+  limit(below = Number.POSITIVE_INFINITY): number {
     let from = 0;
     for (let place = 0; place < this.stations.length && from < below; place += 1) {
-      const station = this.stations[place] as number;
-      const piece = this.pieces[place] ?? this.piece((from + station) / 2);
-      this.pieces[place] = piece;
-      const to = Math.min(station, below);
-      const found = piece.first(from, to, nought * this.design, slack);
+      const to = Math.min(this.stations[place] as number, below);
+      const found = this.piece(place).first(from, to, nought * this.design);
       if (found < below) return found;
-      from = station;
+      from = to;
     }
     return Number.POSITIVE_INFINITY;
+  }
+
+  /** Whether the case slides below a pressure, within some slack; yes, too, where that stays open. */
+  mayFail(below: number, slack: Slack): boolean {
+    let to = below;
+    for (let place = this.stations.length - 1; place >= 0; place -= 1) {
+      const from = place > 0 ? (this.stations[place - 1] as number) : 0;
+      if (from >= to) continue;
+      const end = Math.min(this.stations[place] as number, to);
+      if (this.piece(place).slackened(slack).mayRise(from, end)) return true;
+      to = from;
+    }
+    return false;
   }
 
   /** Pressure at which both rails need their tethers alike. */
@@ -78,8 +88,14 @@ export class SlidePath {
     return meeting(asked(right, factor * turnRight), asked(left, factor * turnLeft));
   }
 
-  /** The excess about a pressure, between the stations beside it. */
-  private piece(q: number): SlidePiece {
+  /** The excess up to a station from the one before it. */
+  private piece(place: number): SlidePiece {
+    const [from, to] = [this.stations[place - 1] ?? 0, this.stations[place] as number];
+    this.pieces[place] ??= this.pieceAbout((from + to) / 2);
+    return this.pieces[place];
+  }
+
+  private pieceAbout(q: number): SlidePiece {
     const { terms, right, left } = this.sliding;
     const { sx, sy, wx, wy } = this.push;
     const { wind: factor } = terms.combination;

@@ -48,12 +48,12 @@ export interface Slack {
   readonly tethers: number;
 }
 
-export const noSlack: Slack = { push: 0, tethers: 0 };
-
 /** Relative width at which a root is told. */
 const width = 1e-14;
 /** Halvings after which a piece that neither holds nor fails clearly is taken to fail where it stands. */
 const mostHalvings = 200;
+/** Halvings after which it stays open whether the excess rises. */
+const fewHalvings = 20;
 /** Steps of the false position that looks for a root before it is shown to be the first. */
 const steps = 60;
 
@@ -76,47 +76,63 @@ export class SlidePiece {
     private readonly grip: readonly [number, number],
   ) {}
 
+  /** The same with slack. */
+  slackened({ push, tethers }: Slack): SlidePiece {
+    const [a0, a1, a2] = this.parabola;
+    const [k0, k1] = this.grip;
+    return new SlidePiece(this.push, [a0 + tethers, a1, a2], [k0 - push, k1]);
+  }
+
   /**
    * The first pressure between two at which the excess is above nought; infinite where there is none.
    *
    * @param least width below which an interval is not halved
    */
-  first(from: number, to: number, least: number, slack: Slack): number {
-    const before = this.excess(from, slack);
+  first(from: number, to: number, least: number): number {
+    const before = this.excess(from);
     if (before > 0) return from;
     this.halvings = 0;
-    return this.within(from, to, before, this.excess(to, slack), least, slack);
+    return this.within(from, to, before, this.excess(to), least);
   }
 
-  private excess(q: number, slack: Slack): number {
+  /** Whether the excess rises above nought between two pressures; yes, too, where that stays open. */
+  mayRise(from: number, to: number): boolean {
+    this.halvings = 0;
+    return this.rises(from, to, this.excess(from), this.excess(to));
+  }
+
+  private rises(from: number, to: number, before: number, after: number): boolean {
+    if (before > 0 || after > 0) return true;
+    if (this.holds(from, to, before, after)) return false;
+    this.halvings += 1;
+    if (this.halvings > fewHalvings) return true;
+    const middle = (from + to) / 2;
+    const between = this.excess(middle);
+    return this.rises(from, middle, before, between) || this.rises(middle, to, between, after);
+  }
+
+  private excess(q: number): number {
     const [a0, a1, a2] = this.parabola;
     const [k0, k1] = this.grip;
-    return a0 + slack.tethers + (a1 + a2 * q) * q - (k0 - slack.push + k1 * q) * this.push.at(q);
+    return a0 + (a1 + a2 * q) * q - (k0 + k1 * q) * this.push.at(q);
   }
 
-  private within(
-    from: number,
-    to: number,
-    before: number,
-    after: number,
-    least: number,
-    slack: Slack,
-  ): number {
-    if (this.holds(from, to, before, after, slack)) return Number.POSITIVE_INFINITY;
+  private within(from: number, to: number, before: number, after: number, least: number): number {
+    if (this.holds(from, to, before, after)) return Number.POSITIVE_INFINITY;
     const middle = (from + to) / 2;
     if (to - from <= Math.max(width * to, least) || middle <= from || middle >= to) {
       return after > 0 ? to : Number.POSITIVE_INFINITY;
     }
     if (after > 0) {
-      const [low, high, reached] = this.crossing(from, to, before, after, least, slack);
-      if (this.holds(from, low, before, reached, slack)) return high;
+      const [low, high, reached] = this.crossing(from, to, before, after, least);
+      if (this.holds(from, low, before, reached)) return high;
     }
     this.halvings += 1;
     if (this.halvings > mostHalvings) return from;
-    const between = this.excess(middle, slack);
-    const early = this.within(from, middle, before, between, least, slack);
+    const between = this.excess(middle);
+    const early = this.within(from, middle, before, between, least);
     if (early < Number.POSITIVE_INFINITY) return early;
-    return this.within(middle, to, between, after, least, slack);
+    return this.within(middle, to, between, after, least);
   }
 
   /** Two pressures a hair apart with a root between them, by false position; the excess at the lower. */
@@ -126,7 +142,6 @@ export class SlidePiece {
     before: number,
     after: number,
     least: number,
-    slack: Slack,
   ): [number, number, number] {
     let [low, high, below, above] = [from, to, before, after];
     // The weight of an end that stays is halved, so that both ends move.
@@ -137,7 +152,7 @@ export class SlidePiece {
       const [one, other] = [lowWeight * below, highWeight * above];
       const met = low - (one * (high - low)) / (other - one);
       const q = Math.min(Math.max(met, low + hair / 2), high - hair / 2);
-      const found = this.excess(q, slack);
+      const found = this.excess(q);
       if (found > 0) {
         [high, above, highWeight] = [q, found, 1];
         lowWeight /= 2;
@@ -150,20 +165,20 @@ export class SlidePiece {
   }
 
   /** Whether the curvature lets nothing rise above nought between two pressures. */
-  private holds(from: number, to: number, before: number, after: number, slack: Slack): boolean {
+  private holds(from: number, to: number, before: number, after: number): boolean {
     if (before > 0 || after > 0) return false;
-    const arch = this.mostArched(from, to, slack) * (to - from) * (to - from);
+    const arch = this.mostArched(from, to) * (to - from) * (to - from);
     const rise = Math.abs(after - before);
     if (2 * rise >= arch) return true;
     return (before + after) / 2 + arch / 8 + rise ** 2 / (2 * arch) <= 0;
   }
 
   /** No less than minus the second derivative anywhere between two pressures. */
-  private mostArched(from: number, to: number, slack: Slack): number {
+  private mostArched(from: number, to: number): number {
     const [k0, k1] = this.grip;
     const { push } = this;
     const growing = Math.max(k1 * push.growth(from), k1 * push.growth(to));
-    const most = Math.max(k0 + k1 * from, k0 + k1 * to) - slack.push;
+    const most = Math.max(k0 + k1 * from, k0 + k1 * to);
     const bending = most > 0 ? most * push.mostBend(from, to) : 0;
     return 2 * growing + bending - 2 * this.parabola[2];
   }

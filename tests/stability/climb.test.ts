@@ -1,0 +1,57 @@
+import { describe, expect, test } from "vitest";
+import { climb, type Turn } from "../../packages/stability/src/climb.ts";
+
+/** Climbs a function; tells the worst turn it looked at and how often it looked. */
+function climbed(bad: (at: number) => number, from: number, start: number, to: number) {
+  let looks = 0;
+  let worst: Turn = { at: start, bad: bad(start) };
+  const turn = (at: number): Turn => {
+    looks += 1;
+    expect(at).toBeGreaterThanOrEqual(from);
+    expect(at).toBeLessThanOrEqual(to);
+    const here = { at, bad: bad(at) };
+    if (here.bad > worst.bad) worst = here;
+    return here;
+  };
+  climb(turn, from, worst, to);
+  return { ...worst, looks };
+}
+
+describe("one peak is climbed, to where its value is told apart no more", () => {
+  test.each([-0.9, -0.2, 0, 0.4, 0.95])("a cosine about %d rad, in few looks", (top) => {
+    for (const start of [-0.5, 0.1, 0.7]) {
+      const { bad, looks } = climbed((at) => Math.cos(at - top), -1, start, 1);
+      expect(bad).toBeGreaterThan(1 - 1e-13);
+      expect(looks).toBeLessThan(25);
+    }
+  });
+
+  test.each([-0.6, 0.03, 0.8])("a roof with its ridge at %d rad", (top) => {
+    const { at } = climbed((turned) => -Math.abs(turned - top), -1, 0.2, 1);
+    expect(at).toBeCloseTo(top, 6);
+  });
+
+  test("a ridge that it starts on is seen by its neighbours", () => {
+    const { at, looks } = climbed((turned) => -Math.abs(turned - 0.3), -1, 0.3, 1);
+    expect(at).toBe(0.3);
+    expect(looks).toBe(2);
+  });
+
+  test("an end that it starts on, and a flat", () => {
+    expect(climbed((at) => at, -1, 1, 1)).toMatchObject({ at: 1, looks: 2 });
+    expect(climbed((at) => -at, -1, -1, 1)).toMatchObject({ at: -1, looks: 2 });
+    expect(climbed(() => 4, -1, 0, 1)).toMatchObject({ at: 0, looks: 2 });
+  });
+
+  test("towards an end that it does not start on", () => {
+    expect(climbed((at) => at, -1, 0, 1).at).toBeCloseTo(1, 6);
+    expect(climbed((at) => -at, -1, 0, 1).at).toBeCloseTo(-1, 6);
+  });
+
+  test("where the house does not hold at all, nothing is worse: it ends", () => {
+    const cliff = (at: number) => (at > 0.5 ? Number.POSITIVE_INFINITY : at);
+    const { bad, looks } = climbed(cliff, -1, 0, 1);
+    expect(bad).toBe(Number.POSITIVE_INFINITY);
+    expect(looks).toBeLessThan(10);
+  });
+});
