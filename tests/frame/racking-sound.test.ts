@@ -1,4 +1,4 @@
-import { type RackedBase, rackBase } from "@hoopstay/frame";
+import { type Racked, type RackedBase, rackBase } from "@hoopstay/frame";
 import { describe, expect, test } from "vitest";
 
 interface Sizes {
@@ -18,7 +18,18 @@ const baseWith = (gap: number, { length, span, ...tube }: Sizes): RackedBase => 
   braces: [],
 });
 const drag = { pull: { left: 9000, right: 2000 }, friction: 6000, held: "left" } as const;
-const millimetres = [3, 3.5, 4, 4.5, 5, 5.5, 6, 6.5, 7, 7.5, 8, 8.5, 9].map((gap) => gap / 1000);
+const millimetres = [3, 3.5, 4, 4.5, 5, 5.5, 6, 6.5, 7, 8, 9].map((gap) => gap / 1000);
+
+/** What holds the corners of a base without friction, from the members that end there. */
+function expectBalance({ hold, left, right, crossMembers }: Racked, side: number): void {
+  const [front, rear, along] = [crossMembers[0]?.at(-1), crossMembers.at(-1)?.[0], left.at(-1)];
+  const near = (found: number, expected: number) =>
+    expect(Math.abs(found - expected)).toBeLessThanOrEqual(1.0001e-9 * 11_000);
+  near((along?.axial ?? NaN) + (rear?.shear ?? NaN), 11_000);
+  const across = hold === "corners" ? side : 0;
+  near(-(along?.shear ?? NaN) - (rear?.axial ?? NaN), across);
+  near((right[0]?.shear ?? NaN) + (front?.axial ?? NaN), -across);
+}
 
 describe("joints some millimetres apart", () => {
   test("two cross members carry about as much as two on one place", () => {
@@ -38,7 +49,7 @@ describe("joints some millimetres apart", () => {
 
   test("an answer balances the base to a billionth, or there is none", () => {
     const outcomes = { held: 0, unsettled: 0 };
-    for (const gap of [...millimetres, 0.02, 0.2]) {
+    for (const gap of [0.004, 0.007, 0.01, 0.02, 0.05, 0.2]) {
       for (const [length, span] of [
         [2, 60],
         [10, 60],
@@ -47,19 +58,16 @@ describe("joints some millimetres apart", () => {
         for (const bending of [2e4, 5.5e4]) {
           const base = baseWith(gap, { length, span, axial: 1e6, bending });
           const found = rackBase(base, { ...drag, friction: 0 });
-          if (found.outcome === "not-held") throw new Error(found.outcome);
-          outcomes[found.outcome] += 1;
-          if (found.outcome !== "held") continue;
-          for (const { left, crossMembers } of found.ways) {
-            // At the rear left corner: the rail's pull and the shear of the cross member there.
-            const corner = (left.at(-1)?.axial ?? NaN) + (crossMembers.at(-1)?.[0]?.shear ?? NaN);
-            expect(Math.abs(corner - 11_000)).toBeLessThanOrEqual(1.0001e-9 * 11_000);
-          }
+          expect(found.outcome).toMatch(/^(held|unsettled)$/);
+          if (found.outcome === "held") {
+            outcomes.held += 1;
+            for (const way of found.ways) expectBalance(way, found.turning / length);
+          } else outcomes.unsettled += 1;
         }
       }
     }
-    expect(outcomes.held).toBeGreaterThan(10);
-    expect(outcomes.unsettled).toBeGreaterThan(10);
+    expect(outcomes.held).toBeGreaterThan(5);
+    expect(outcomes.unsettled).toBeGreaterThan(5);
   });
 });
 
