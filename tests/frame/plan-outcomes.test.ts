@@ -1,7 +1,17 @@
 import { type Base, BasePlan, findPeaks, noPeaks } from "@hoopstay/frame";
 import { describe, expect, test } from "vitest";
-import { baseOf, limp, rails, rigidMember, stiffnessFrom, strut, thrusts } from "./plan-cases.ts";
-import { codesOf } from "./plan-codes.ts";
+import { expectNear } from "./held-rail.ts";
+import {
+  baseOf,
+  heldPlan,
+  limp,
+  rails,
+  rigidMember,
+  stiffnessFrom,
+  strut,
+  thrusts,
+} from "./plan-cases.ts";
+import { codesOf, refusalOf } from "./plan-codes.ts";
 
 const tie = (y: number, bending = 1e5) => ({ y, axial: 1e8, bending });
 const full = (y: number) => ({
@@ -131,6 +141,40 @@ describe("stations close together", () => {
   );
 });
 
+describe("results are checked, taken more sharply where that helps, and else kept back", () => {
+  test("feet a tenth of a millimetre apart between ties that hardly give: P a b / L all the same", () => {
+    const [length, P, a] = [10, 1000, 4];
+    const feet = [2, 4, 6, 8].flatMap((y) => [limp(y), limp(y + 1e-4)]);
+    const soft = { bending: 2000, twist: 1e5 };
+    const base = baseOf({
+      length,
+      left: soft,
+      right: soft,
+      hoops: feet,
+      crossMembers: [0, length].map((y) => ({ y, axial: 1e14, bending: 1e5 })),
+      sideHold: [anchor("left", 0), anchor("left", length)],
+    });
+    const { response } = heldPlan(base, thrusts(feet.map(({ y }) => (y === a ? P : 0))));
+    expectNear([Math.max(...response.left.moment)], [(P * a * (length - a)) / length], 1e-9);
+    expectNear([...response.crossAxial], [(P * (length - a)) / length, (P * a) / length], 1e-9);
+  });
+
+  test("where ways are too great to tell the stretch of a tie there is no result", () => {
+    // Sprung by 0.001 N/m the base goes 500 km, counted in steps of 60 picometres: one step
+    // more is 100 N more in a tie of 1e13 N and 6 m.
+    const spring = (y: number) => ({ rail: "left" as const, y, stiffness: 1e-3 });
+    const base = baseOf({
+      hoops: [limp(4)],
+      crossMembers: [0, 12].map((y) => ({ y, axial: 1e13, bending: 1e5 })),
+      sideHold: [spring(0), spring(12)],
+    });
+    const plan = new BasePlan(base);
+    const response = plan.response();
+    expect(plan.respond([0, 0, -1000, 0], response)).toBe("unsettled");
+    expect(response.values.every(Number.isNaN)).toBe(true);
+  });
+});
+
 describe("refusals", () => {
   const nan = Number.NaN;
   const cases: readonly [string, Partial<Base>, readonly string[]][] = [
@@ -163,6 +207,11 @@ describe("refusals", () => {
       ["not-a-number hoops.0.stiffness"],
     ],
     [
+      "a number of a hoop that is none",
+      { hoops: [{ y: 1, stiffness: Array.from({ length: 16 }, (_, i) => (i === 5 ? nan : 0)) }] },
+      ["not-a-number hoops.0.stiffness"],
+    ],
+    [
       "a hoop that resists sway",
       { hoops: [{ y: 1, stiffness: [2, 0, -1, 0, 0, 1, 0, 0, -1, 0, 2, 0, 0, 0, 0, 1] }] },
       ["sizes-disagree hoops.0.stiffness"],
@@ -186,5 +235,27 @@ describe("refusals", () => {
       "not-a-number fixedEnd",
     ]);
     expect(codesOf(() => plan.respond([1, 2], response))).toEqual(["not-a-number fixedEnd"]);
+  });
+
+  test("loads whose sizes have no finite sum", () => {
+    const plan = new BasePlan(baseOf({ hoops: [limp(3)], crossMembers: [0, 12].map(rigidMember) }));
+    const response = plan.response();
+    for (const load of [
+      [-1e308, 1e308, 1e308, -1e308],
+      [0, Number.POSITIVE_INFINITY, 0, 0],
+    ]) {
+      expect(refusalOf(() => plan.respond(load, response)).complaints[0]?.given).toBe("Infinity");
+    }
+  });
+
+  test("a hoop that misses symmetry by more than a millionth of its greatest stiffness", () => {
+    const base = (miss: number) => {
+      // Turns of both feet, coupled from one side only.
+      const stiffness = Array.from({ length: 16 }, () => 0);
+      [stiffness[5], stiffness[15], stiffness[7]] = [1e6, 1e6, miss];
+      return baseOf({ hoops: [{ y: 1, stiffness }] });
+    };
+    expect(() => new BasePlan(base(1))).not.toThrow();
+    expect(codesOf(() => new BasePlan(base(1.001)))).toEqual(["sizes-disagree hoops.0.stiffness"]);
   });
 });

@@ -210,6 +210,26 @@ describe("laws of a dragged base", () => {
     expect(at(0.05)).toBe(at(0) + 2);
   });
 
+  test("a millionth of the length itself is near: on a rail, on a cross member", () => {
+    const [small, near] = [{ ...base, length: 1, span: 1 }, 1e-6];
+    const [member] = base.crossMembers;
+    if (!member) throw new Error("no cross member");
+    const at = (off: number) => {
+      const crossMembers = [
+        { ...member, y: 0 },
+        { ...member, y: off },
+        { ...member, y: 1 },
+      ];
+      const braces = [
+        { crossMember: 2, rail: "right", alongRail: -0.5, alongCross: 0.5, axial: 1e6 },
+        { crossMember: 0, rail: "left", alongRail: 0.5, alongCross: off || 1e-7, axial: 1e6 },
+      ] as const;
+      const { ways } = racked({ ...small, crossMembers, braces }, drag);
+      return ways.map(({ left, crossMembers: across }) => [left.length, across.flat().length]);
+    };
+    expect(at(near)).toEqual(at(0));
+  });
+
   test("a base of two rails without anything between them is a mechanism", () => {
     expect(rackBase({ ...base, crossMembers: [], braces: [] }, drag).outcome).toBe("not-held");
   });
@@ -273,6 +293,15 @@ describe("a base or a pull that cannot be computed", () => {
       "out-of-range braces.4.alongCross 4.1",
       "not-positive braces.5.axial 0",
     ]);
+  });
+
+  test("which cross members there are is told", () => {
+    try {
+      rackBase({ ...base, braces: [{ ...brace, crossMember: 3 }] }, drag);
+      expect.unreachable();
+    } catch (error) {
+      expect((error as Refusal).complaints[0]?.expected).toBe("a cross member from 0 to 2");
+    }
   });
 
   test("pulls below zero, and more friction than pull", () => {

@@ -9,14 +9,11 @@ import { looseMotionsOf } from "./loose-motions.ts";
 import { planEquations } from "./plan-equations.ts";
 import { loadPlan } from "./plan-loads.ts";
 import { actOnRails, type RailActions, railActions } from "./rail-actions.ts";
-import { greatestWay, momentGap, shapeGap } from "./rail-checks.ts";
+import { railsAgree } from "./rail-checks.ts";
 import { type PlanResponse, planResponse } from "./response.ts";
 import { type Stations, stationsOf } from "./stations.ts";
 import { forcesEach, tieForces } from "./tie-forces.ts";
 import { springsOf } from "./tie-springs.ts";
-
-/** Imbalance allowed to a result, as a part of the sum of the sizes of all forces. */
-const allowed = 1e-9;
 
 /**
  * The two rails of a house in plan and in twist, with all hoops and cross members on them at once:
@@ -113,21 +110,12 @@ export class BasePlan {
     const { base, stations, springs, solved, ties, rails, y } = this;
     tieForces(stations.ofTie, springs, solved, ties);
     const size = actOnRails(base, stations, fixedEnd, solved, ties, rails, into);
-    const last = y.length - 1;
-    let sound = true;
     for (let rail = 0; rail < 2; rail += 1) {
       const [one, shape] = rail === 0 ? [base.left, into.left] : [base.right, into.right];
       sumAlongRail(y, rails[rail] as RailActions, into.evenHold, shape);
       shapeRail(rail, one, y, into.evenHold, solved, shape);
-      const force = Math.abs(shape.shear[last] as number);
-      const torque = Math.abs(shape.torque[last] as number);
-      sound &&= force <= allowed * size && torque <= allowed * size * base.span;
-      sound &&= momentGap(rail, solved, shape) <= allowed * size * base.length;
     }
-    const reach = greatestWay(into.left, into.right);
-    const moment = size * base.length;
-    sound &&= shapeGap(base.left, y, into.evenHold, into.left, reach, moment) <= allowed;
-    sound &&= shapeGap(base.right, y, into.evenHold, into.right, reach, moment) <= allowed;
+    const sound = railsAgree(base, y, solved, into, size);
     if (base.sideHold === "evenly") levelOut(y, stations.ofTie, into);
     return sound;
   }

@@ -1,11 +1,43 @@
-import type { RailInPlan } from "./base.ts";
+import type { Base, RailInPlan } from "./base.ts";
 import { momentAt } from "./plan-equations.ts";
-import type { RailResponse } from "./response.ts";
+import type { PlanResponse, RailResponse } from "./response.ts";
+
+/** Imbalance allowed to a result, as a part of the sum of the sizes of all forces. */
+const allowed = 1e-9;
+
+/**
+ * Whether a response passes the checks from the outside: nothing is left behind the rear ends,
+ * moments are those that were solved, and both rails have the shape of their moments.
+ *
+ * @param size sum of the sizes of all forces, N; moments count with the span as their lever
+ */
+export function railsAgree(
+  base: Base,
+  y: Float64Array,
+  solved: Float64Array,
+  { left, right, evenHold }: PlanResponse,
+  size: number,
+): boolean {
+  const way = greatestWay(left, right);
+  for (let rail = 0; rail < 2; rail += 1) {
+    const [one, shape] = rail === 0 ? [base.left, left] : [base.right, right];
+    const agrees =
+      leftBehind(shape.shear) <= allowed * size &&
+      leftBehind(shape.torque) <= allowed * size * base.span &&
+      momentGap(rail, solved, shape) <= allowed * size * base.length &&
+      shapeGap(one, y, evenHold, shape, way, size * base.length) <= allowed;
+    if (!agrees) return false;
+  }
+  return true;
+}
+
+/** What is left of a sum along a rail behind its rear end, by size. */
+const leftBehind = (sums: Float64Array): number => Math.abs(sums[sums.length - 1] as number);
 
 /** Greatest gap between the moments summed along a rail and those solved from its slopes, N m. */
 export function momentGap(rail: number, solved: Float64Array, { moment }: RailResponse): number {
-  let greatest = Math.abs(moment[moment.length - 1] as number);
-  for (let station = 1; station + 1 < moment.length; station += 1) {
+  let greatest = 0;
+  for (let station = 1; station < moment.length; station += 1) {
     const gap = (moment[station] as number) - (solved[momentAt(rail, station)] as number);
     greatest = Math.max(greatest, Math.abs(gap));
   }
