@@ -93,6 +93,15 @@ describe("refusals of a rail", () => {
     expect(near(1, 1.1e-6)).toEqual(apart);
   });
 
+  test("rigid supports apart by a millionth and a rounding are at two places, and each holds", () => {
+    const places = [0.1, 0.1 + 1e-6, 0.9];
+    expect((places[1] ?? NaN) - 0.1).toBeGreaterThan(1e-6);
+    const { ofSupport } = railNodes({ ...rail, length: 1 }, [], rigidAt(...places));
+    expect([...ofSupport]).toEqual([1, 2, 3]);
+    const loads = { ...none, forces: [{ x: 0.5, force: 900 }] };
+    expect(railReactions({ ...rail, length: 1 }, loads, rigidAt(...places)).outcome).toBe("held");
+  });
+
   test("loads whose sizes add up to no number", () => {
     const great = (length: number, loads: object) =>
       codesOf(() => railReactions({ ...rail, length }, { ...none, ...loads }, rigidAt(0, length)));

@@ -69,6 +69,24 @@ describe(`a rail held at one node (seed ${seed})`, () => {
     expect(caught).toBeGreaterThan(5);
   });
 
+  // Held at 1 m, rising at 0 m: the ground at 2 m and at 3 m is met after a turn by the way left over
+  // 1 m and 2 m. A quarter of the path is gone.
+  test.each([
+    ["0.3 + 0.3 over 1 or 0.75 + 0.25 over 2", [0.4, 1], [1.2, 1], 3],
+    ["0.3 + 0.1 over 1 or 1.5 + 0.1 over 2", [0.4, 2], [0.4, 0.4], 2],
+    ["0.75 + 0 over 1 or 0 + 2 over 2", [1, 0], [0, 8], 2],
+    ["none left over 1 or 1 over 2", [-1, 1], [-1, 1], 2],
+  ])("ways left at its place on the path: %s", (_, atStart, atEnd, stop) => {
+    const spring = { kind: "ground", stiffness: 1 } as const;
+    const one = supportAtEach([spring, spring, spring, spring]);
+    one.set.set([idle, holding, idle, idle]);
+    one.held.count = 1;
+    one.held.nodes[0] = 1;
+    one.bent.deflection.set([1, 0, ...atEnd]);
+    const start = lyingAt(one, [1, 0, ...atStart]);
+    expect(turnUntilHeld(one, start, { at: 0.25, support: 0 })).toBe(stop);
+  });
+
   test("of two that the turn comes to at once the first stops it", () => {
     const spring = { kind: "ground", stiffness: 1 } as const;
     const one = supportAtEach([spring, spring, spring, spring]);
