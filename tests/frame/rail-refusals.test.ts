@@ -102,6 +102,12 @@ describe("refusals of a rail", () => {
     expect(railReactions({ ...rail, length: 1 }, loads, rigidAt(...places)).outcome).toBe("held");
   });
 
+  test("a place just before the right end is at that end", () => {
+    const nodes = railNodes({ ...rail, length: 1 }, [1 - 5e-7], rigidAt(0, 1));
+    expect([...nodes.x]).toEqual([0, 1]);
+    expect([...nodes.ofPlace, ...nodes.ofSupport]).toEqual([1, 0, 1]);
+  });
+
   test("loads whose sizes add up to no number", () => {
     const great = (length: number, loads: object) =>
       codesOf(() => railReactions({ ...rail, length }, { ...none, ...loads }, rigidAt(0, length)));
