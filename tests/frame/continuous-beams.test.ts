@@ -1,5 +1,5 @@
-import { railAt } from "@hoopstay/frame";
-import { describe, test } from "vitest";
+import { RailSolver, railAt } from "@hoopstay/frame";
+import { describe, expect, test } from "vitest";
 import { expectNear, heldRail, reactionsOf, rigidAt } from "./held-rail.ts";
 
 const spans = (count: number, length: number): number[] =>
@@ -69,6 +69,49 @@ describe("closed forms", () => {
     );
     expectNear([left?.moment ?? 0, right?.moment ?? 0], [C / 2, -C / 2], 1e-12);
     expectNear([right?.slope ?? 0], [(C * length) / (12 * bending)], 1e-12);
+  });
+
+  test("a couple at the last support of a simple beam, all of it carried: C L/(6 E I) and C L/(3 E I)", () => {
+    const [length, C, bending] = [4, 800, 2e5];
+    for (const beyond of [0, 1]) {
+      const couples = [{ x: length, couple: C }];
+      const whole = { length: length + beyond, stiffness: bending };
+      const solution = heldRail(whole, { couples }, rigidAt(0, length));
+      expectNear(reactionsOf(solution), [C / length, -C / length], 1e-12);
+      const { bent } = solution;
+      expectNear(
+        [railAt(bent, 0).slope, railAt(bent, length).slope],
+        [(-C * length) / (6 * bending), (C * length) / (3 * bending)],
+        1e-12,
+      );
+      const [left, right] = [railAt(bent, length, "left"), railAt(bent, length)];
+      expectNear([left.moment, right.moment], [C, 0], 1e-12);
+    }
+  });
+
+  test("at its left end and beyond its ends a rail goes on as it ends", () => {
+    const whole = { length: 4, stiffness: 2e5 };
+    const { bent } = heldRail(whole, { couples: [{ x: 0, couple: 900 }] }, rigidAt(0, 4));
+    const slope = (900 * 4) / (3 * 2e5);
+    const end = railAt(bent, 0, "left");
+    expectNear([end.x, end.deflection, end.slope, end.moment], [0, 0, slope, -900], 1e-12);
+    expectNear([railAt(bent, -0.1).slope], [slope + (0.1 * (900 + 0.05 * 225)) / 2e5], 1e-12);
+    expectNear([railAt(bent, 5).deflection], [(-900 * 4) / (6 * 2e5)], 1e-12);
+  });
+
+  test("a case solved again after one a million million times as great: the same bytes", () => {
+    const solver = new RailSolver(
+      { length: 5, stiffness: 2e5 },
+      [0.7, 3.3],
+      rigidAt(0, 1, 2.4, 4.1),
+    );
+    const solved = (factor: number) => {
+      expect(solver.solve(-90 * factor, [700 * factor, -440 * factor])).toBe("held");
+      return [...solver.reactions, ...solver.bent.deflection];
+    };
+    const first = solved(1);
+    solved(1e12);
+    expect(solved(1)).toEqual(first);
   });
 
   test("a couple at a support and at a free end turns as a pair of forces there does", () => {

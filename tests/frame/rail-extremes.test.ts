@@ -36,6 +36,41 @@ const span = fc
     return bent;
   });
 
+/**
+ * A span from 0 to 4 with slope k (x - a)(x - b)(x - c), or without the last, of stiffness 1: its
+ * deflection, moment, shear and load by integration and derivation.
+ */
+function spanOfSlope(k: number, roots: readonly number[], offset: number): BentRail {
+  const [a = 0, b = 0, c] = roots;
+  const cubic = c === undefined ? 0 : k;
+  const square = c === undefined ? k : -k * (a + b + c);
+  const linear = c === undefined ? -k * (a + b) : k * (a * b + b * c + c * a);
+  const constant = c === undefined ? k * a * b : -k * a * b * c;
+  const bent = bentRail(Float64Array.from([0, 4]), 1);
+  bent.uniform = 6 * cubic;
+  for (const [node, x] of [0, 4].entries()) {
+    bent.deflection[node] =
+      offset + x * (constant + x * (linear / 2 + x * (square / 3 + (x * cubic) / 4)));
+    bent.slope[node] = constant + x * (linear + x * (square + x * cubic));
+    bent.moment[node] = linear + x * (2 * square + x * 3 * cubic);
+    bent.shear[node] = 2 * square + x * 6 * cubic;
+  }
+  return bent;
+}
+
+/** Roots of the slope; which of them lies highest, and which lowest, with k above zero. */
+const slopes: readonly [readonly number[], number, number][] = [
+  [[0.125, 2, 3.875], 2, NaN],
+  [[0.125, 1.5, 3.75], 1.5, 3.75],
+  [[0.25, 2.5, 3.875], 2.5, 0.25],
+  [[-1, 0.5, 3.75], 0.5, 3.75],
+  [[0.25, 3.5, 5], 3.5, 0.25],
+  [[-5, 0.5, 3.75], 0.5, 3.75],
+  [[0.25, 3.5, 9], 3.5, 0.25],
+  [[0.5, 3.75], 0.5, 3.75],
+  [[2, 2, 2], NaN, 2],
+];
+
 const places = (h: number) => Array.from({ length: 301 }, (_, place) => (h * place) / 300);
 const upTo = (found: number, most: number) =>
   expect(found).toBeGreaterThanOrEqual(most - 1e-9 * Math.max(1, Math.abs(most)));
@@ -79,6 +114,38 @@ describe(`where a smooth span carries most (seed ${seed})`, () => {
       { seed, numRuns: 300 },
     );
     expect(inside).toBeGreaterThan(0);
+  });
+
+  test.each(slopes)(
+    "slope zero at %j: farthest off at the highest or lowest of these",
+    (roots, high, low) => {
+      for (const [k, up, place] of [
+        [1, 1, high],
+        [1, -1, low],
+        [-1, 1, low],
+        [-1, -1, high],
+      ] as const) {
+        if (Number.isNaN(place)) continue;
+        // So far off that only the way to its side decides.
+        const { deflection } = railExtremes(spanOfSlope(k, roots, up * 500));
+        expect(deflection.x, `${k} ${up}`).toBeCloseTo(place, 5);
+        expect(Math.abs(deflection.slope)).toBeLessThan(1e-12);
+      }
+    },
+  );
+
+  test("of equal nodes the leftmost counts", () => {
+    const even = bentRail(Float64Array.from([0, 4, 8]), 1);
+    even.moment.fill(3);
+    const { momentMost, momentLeast } = railExtremes(even);
+    expect([momentMost.x, momentLeast.x]).toEqual([0, 0]);
+    const loaded = bentRail(Float64Array.from([0, 4]), 1);
+    loaded.uniform = -1;
+    loaded.shear.set([2, -2]);
+    loaded.deflection.set([5, 5]);
+    loaded.slope.set([2, 2]);
+    expect(railExtremes(loaded).shear.x).toBe(0);
+    expect(railExtremes(bentRail(Float64Array.from([0, 4]), 1)).deflection.x).toBe(0);
   });
 
   test("slope, moment and shear are what deflection, slope and moment rise by", () => {

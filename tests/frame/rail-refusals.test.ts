@@ -1,6 +1,7 @@
 import { Refusal } from "@hoopstay/core";
 import { RailSolver, type RailSupport, railReactions } from "@hoopstay/frame";
 import { describe, expect, test } from "vitest";
+import { railNodes } from "../../packages/frame/src/rail/rail-nodes.ts";
 import { rigidAt } from "./held-rail.ts";
 
 const rail = { length: 6, stiffness: 2e5 };
@@ -79,6 +80,41 @@ describe("refusals of a rail", () => {
     ]);
   });
 
+  test("rigid supports within a millionth of the length are at one place, and make one node", () => {
+    const near = (length: number, gap: number) => ({
+      codes: codesOf(() => railReactions({ ...rail, length }, none, rigidAt(0, gap))),
+      nodes: railNodes({ ...rail, length }, [0, gap, gap], [...rigidAt(length)]).x.length,
+    });
+    const apart = { codes: [], nodes: 3 };
+    const together = { codes: ["sizes-disagree supports"], nodes: 2 };
+    expect(near(30, 2.9e-5)).toEqual(together);
+    expect(near(30, 3.1e-5)).toEqual(apart);
+    expect(near(1, 1e-6)).toEqual(together);
+    expect(near(1, 1.1e-6)).toEqual(apart);
+  });
+
+  test("rigid supports apart by a millionth and a rounding are at two places, and each holds", () => {
+    const places = [0.1, 0.1 + 1e-6, 0.9];
+    expect((places[1] ?? NaN) - 0.1).toBeGreaterThan(1e-6);
+    const { ofSupport } = railNodes({ ...rail, length: 1 }, [], rigidAt(...places));
+    expect([...ofSupport]).toEqual([1, 2, 3]);
+    const loads = { ...none, forces: [{ x: 0.5, force: 900 }] };
+    expect(railReactions({ ...rail, length: 1 }, loads, rigidAt(...places)).outcome).toBe("held");
+  });
+
+  test("a place just before the right end is at that end", () => {
+    const nodes = railNodes({ ...rail, length: 1 }, [1 - 5e-7], rigidAt(0, 1));
+    expect([...nodes.x]).toEqual([0, 1]);
+    expect([...nodes.ofPlace, ...nodes.ofSupport]).toEqual([1, 0, 1]);
+  });
+
+  test("loads whose sizes add up to no number", () => {
+    const great = (length: number, loads: object) =>
+      codesOf(() => railReactions({ ...rail, length }, { ...none, ...loads }, rigidAt(0, length)));
+    expect(great(30, { uniform: 1e308 })).toEqual(["not-a-number loads"]);
+    expect(great(0.1, { couples: [{ x: 0, couple: 1e308 }] })).toEqual(["not-a-number loads"]);
+  });
+
   test("loads beside the rail, or no numbers", () => {
     const loads = {
       uniform: Number.NaN,
@@ -123,6 +159,11 @@ describe("a rail that is not held", () => {
   ];
   test.each(cases)("%s", (_, uniform, supports, outcome) => {
     expect(railReactions(rail, { ...none, uniform }, supports).outcome).toBe(outcome);
+  });
+
+  test("an anchor and ground without force have none, and no minus before it", () => {
+    const found = railReactions(rail, none, [anchor(1), ground(5)]);
+    expect(found.outcome === "held" && found.supports.map((s) => s.reaction)).toEqual([0, 0]);
   });
 
   test("leaves no forces behind, and the next case starts afresh", () => {

@@ -1,35 +1,10 @@
 import { type BentRail, railReactions } from "@hoopstay/frame";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Contact, contact } from "../../packages/frame/src/rail/contact.ts";
 import { followPath } from "../../packages/frame/src/rail/contact-path.ts";
-import { railNodes } from "../../packages/frame/src/rail/rail-nodes.ts";
 import { settleAtOnce } from "../../packages/frame/src/rail/settle.ts";
-import { supportTable } from "../../packages/frame/src/rail/support-table.ts";
-import { contactRail, type LoadedRail, seed } from "./arbitrary-rail.ts";
-
-/** A rail with its loads, ready to be searched. */
-function prepared({ rail, loads, supports }: LoadedRail): Contact {
-  const places = [...loads.forces, ...loads.couples].map(({ x }) => x);
-  const { x, ofPlace, ofSupport } = railNodes(rail, places, supports);
-  const made = contact(x, rail.stiffness, supportTable(supports, ofSupport));
-  const { space } = made;
-  space.uniform = loads.uniform;
-  made.size = Math.abs(loads.uniform) * rail.length;
-  const add = (to: Float64Array, place: number, value: number) => {
-    const node = ofPlace[place] ?? NaN;
-    to[node] = (to[node] ?? NaN) + value;
-  };
-  for (const [i, { force }] of loads.forces.entries()) {
-    add(space.force, i, force);
-    made.size += Math.abs(force);
-  }
-  for (const [i, { couple }] of loads.couples.entries()) {
-    add(space.couple, loads.forces.length + i, couple);
-    made.size += Math.abs(couple) / rail.length;
-  }
-  return made;
-}
+import { contactRail, seed } from "./arbitrary-rail.ts";
+import { prepared } from "./prepared-rail.ts";
 
 const greatest = (values: Float64Array) => Math.max(...values.map(Math.abs));
 function expectSameShape(one: BentRail, other: BentRail): void {

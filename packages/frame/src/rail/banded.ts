@@ -1,6 +1,6 @@
 /**
  * Factorises a symmetric positive definite matrix of half bandwidth 2 in place, L D L^T without
- * pivoting (stable for such matrices).
+ * pivoting (stable for such matrices). What the arrays hold beyond the unknowns is not used.
  *
  * @param size number of unknowns
  * @param diagonal main diagonal; becomes D
@@ -21,11 +21,9 @@ export function factorise(
     const two = b / pivot;
     next[i] = one;
     second[i] = two;
-    if (i + 1 < size) {
-      diagonal[i + 1] = (diagonal[i + 1] as number) - one * a;
-      next[i + 1] = (next[i + 1] as number) - one * b;
-    }
-    if (i + 2 < size) diagonal[i + 2] = (diagonal[i + 2] as number) - two * b;
+    diagonal[i + 1] = (diagonal[i + 1] as number) - one * a;
+    next[i + 1] = (next[i + 1] as number) - one * b;
+    diagonal[i + 2] = (diagonal[i + 2] as number) - two * b;
   }
 }
 
@@ -39,8 +37,8 @@ export function substitute(
 ): void {
   for (let i = 0; i < size; i += 1) {
     const here = unknown[i] as number;
-    if (i + 1 < size) unknown[i + 1] = (unknown[i + 1] as number) - (next[i] as number) * here;
-    if (i + 2 < size) unknown[i + 2] = (unknown[i + 2] as number) - (second[i] as number) * here;
+    unknown[i + 1] = (unknown[i + 1] as number) - (next[i] as number) * here;
+    unknown[i + 2] = (unknown[i + 2] as number) - (second[i] as number) * here;
     unknown[i] = here / (diagonal[i] as number);
   }
   for (let i = size - 2; i >= 0; i -= 1) {

@@ -21,21 +21,19 @@ export function bendSpans(
     bent.deflection[node] =
       (give[i] as number) * (preloadPart * (preload[node] as number) - reaction);
   }
-  let [d, t, m, v] = [0, 0, 0, 0];
+  let t = 0;
   for (let i = 0; i < count; i += 1) {
     const from = nodes[i] as number;
     const to = i < last ? (nodes[i + 1] as number) : x.length - 1;
-    d = bent.deflection[from] as number;
-    m = moment[i] as number;
+    let [d, m] = [bent.deflection[from] as number, moment[i] as number];
+    let v = space.endShear[1] as number;
     if (i < last) {
       const [h, right] = [span[i] as number, moment[i + 1] as number];
       const chord = ((bent.deflection[to] as number) - d) / h;
       t = chord - (h / 6) * (2 * m + right) + (space.slopeLeft[i] as number);
       v = (space.simpleShear[i] as number) + (right - m) / h;
-    } else {
-      v = space.endShear[1] as number;
     }
-    for (let node = from; node <= to; node += 1) {
+    for (let node = from; ; node += 1) {
       if (node > from) v += applied[node] as number;
       m -= couple[node] as number;
       if (node === to && i < last) break;

@@ -1,7 +1,10 @@
 import { pointBeyond, type RailPoint } from "./along-rail.ts";
 import type { BentRail } from "./bent-rail.ts";
 
-/** Where a rail carries most and lies farthest off; the exact places, not those of nodes only. */
+/**
+ * Where a rail carries most and lies farthest off; the exact places, not those of nodes only. Of equal
+ * nodes the leftmost counts.
+ */
 export interface RailExtremes {
   readonly momentMost: RailPoint;
   readonly momentLeast: RailPoint;
@@ -28,9 +31,13 @@ export function railExtremes(bent: BentRail): RailExtremes {
   return { momentMost: most, momentLeast: least, shear, deflection };
 }
 
+const within =
+  (h: number) =>
+  (way: number): boolean =>
+    way > 0 && way < h;
+
 function zeroShear({ shear, uniform }: BentRail, node: number, h: number): number[] {
-  const way = -(shear[node] as number) / uniform;
-  return way > 0 && way < h ? [way] : [];
+  return [-(shear[node] as number) / uniform].filter(within(h));
 }
 
 /** Zeros of the moment, between which the slope rises or falls throughout. */
@@ -38,7 +45,7 @@ function zeroMoments({ shear, moment, uniform }: BentRail, node: number, h: numb
   const [m, v] = [moment[node] as number, shear[node] as number];
   const root = Math.sqrt(v * v - 2 * uniform * m);
   const far = -(v + (v < 0 ? -root : root));
-  return [far / uniform, (2 * m) / far].filter((way) => way > 0 && way < h).sort((a, b) => a - b);
+  return [far / uniform, (2 * m) / far].filter(within(h)).sort((a, b) => a - b);
 }
 
 function zeroSlopes(bent: BentRail, node: number, h: number): number[] {

@@ -44,10 +44,9 @@ export function margin(
   if (set[i] === holding) return effort(supports, i, bent, part);
   const side = table.side[i] as number;
   const flexibility = table.flexibility[i] as number;
-  const start = flexibility === 0 ? 0 : part * side * (preload[i] as number) * flexibility;
+  const start = part * side * (preload[i] as number) * flexibility;
   const pressed = start - side * (bent.deflection[table.node[i] as number] as number);
-  if (set[i] === idle) return -pressed;
-  return flexibility === 0 ? pressed : pressed - (table.cap[i] as number) * flexibility;
+  return set[i] === idle ? -pressed : pressed - (table.cap[i] as number) * flexibility;
 }
 
 /** How far a holding support is from its cap, N. */

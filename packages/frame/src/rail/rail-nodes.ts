@@ -11,7 +11,7 @@ export interface RailNodes {
   readonly ofSupport: Int32Array;
 }
 
-/** Makes the nodes; places nearer than a millionth of the length fall into one. */
+/** Makes the nodes; places nearer than a millionth of the length to the first of a node fall into it. */
 export function railNodes(
   rail: Rail,
   places: readonly number[],
@@ -21,14 +21,11 @@ export function railNodes(
   const all = [0, rail.length, ...places, ...supports.map(({ x }) => x)].sort((a, b) => a - b);
   const kept: number[] = [];
   for (const x of all) if (kept.length === 0 || x - (kept.at(-1) as number) > near) kept.push(x);
-  kept[kept.length - 1] = rail.length;
-  const nodeAt = (x: number): number => {
-    let node = kept.length - 1;
-    while ((kept[node] as number) > x + near) node -= 1;
-    return node;
-  };
+  const nodeAt = (x: number): number => kept.findLastIndex((first) => first <= x);
+  const nodes = Float64Array.from(kept);
+  nodes[kept.length - 1] = rail.length;
   return {
-    x: Float64Array.from(kept),
+    x: nodes,
     ofPlace: Int32Array.from(places, nodeAt),
     ofSupport: Int32Array.from(supports, ({ x }) => nodeAt(x)),
   };

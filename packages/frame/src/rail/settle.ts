@@ -18,16 +18,16 @@ export function settleAtOnce(contact: Contact): boolean {
   for (let round = 0; round < rounds; round += 1) {
     if (holdNodes(table, set, preload, held) < 2) return false;
     bendRail(space, held, 0, bent);
-    if (changeLeavers(contact) === 0) return true;
+    if (!changeLeavers(contact)) return true;
   }
   return false;
 }
 
-/** Changes every support that has left its part; returns how many have. */
-function changeLeavers(contact: Contact): number {
+/** Changes every support that has left its part; returns whether any has. */
+function changeLeavers(contact: Contact): boolean {
   const { table, set, bent } = contact;
   const [leastForce, leastWay] = [-forceRounding(contact), -deflectionRounding(contact)];
-  let changed = 0;
+  let changed = false;
   for (let i = 0; i < table.count; i += 1) {
     if (table.side[i] === 0) continue;
     if (set[i] === holding) {
@@ -36,7 +36,7 @@ function changeLeavers(contact: Contact): number {
       else continue;
     } else if (margin(contact, i, bent, 0) < leastWay) set[i] = holding;
     else continue;
-    changed += 1;
+    changed = true;
   }
   return changed;
 }

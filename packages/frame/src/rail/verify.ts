@@ -26,9 +26,7 @@ export function checkedOutcome(contact: Contact, reactions: Float64Array): RailO
     up += reactions[i] as number;
     turning += (reactions[i] as number) * (x[node] as number);
     greatest = Math.max(greatest, Math.abs(bent.deflection[node] as number));
-    if (table.side[i] !== 0 && set[i] !== holding) {
-      astray = Math.min(astray, margin(contact, i, bent, 0));
-    }
+    if (set[i] !== holding) astray = Math.min(astray, margin(contact, i, bent, 0));
   }
   const balanced = Math.abs(up) <= allowed * size && Math.abs(turning) <= allowed * size * length;
   return balanced && astray >= -allowed * greatest ? "held" : "unsettled";
