@@ -4,6 +4,9 @@ import type { PathComplaint } from "../read/complaints.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
 import type { Assumptions } from "./assumption.ts";
 
+/** Least rise over span: flatter, its radius loses what is worked out of it in rounding. */
+const flattest = 0.01;
+
 export interface HouseShape {
   readonly lines: CentreLines;
   readonly spacing: number;
@@ -34,6 +37,15 @@ export function shapeOf(
       given: `${hoops.rise.text} on a span of ${hoops.span.text}`,
       expected: "rise over span up to 0.6: the arched-roof table ends there",
       mend: "This house is outside what the standard's table covers; ask a licensed engineer.",
+    });
+  }
+  if (rise < flattest * span) {
+    complaints.push({
+      path: ["hoops", "rise"],
+      code: "shape-outside",
+      given: `${hoops.rise.text} on a span of ${hoops.span.text}`,
+      expected: "a rise of at least a hundredth of the span",
+      mend: "Rise is from the springing up to the crown, on the tube's centre line.",
     });
   }
   const leg = assumed.take(hoops.leg?.value, 0, "hoops.leg", "none", "no straight leg entered");
