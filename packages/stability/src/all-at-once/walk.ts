@@ -11,7 +11,7 @@ const leastMiss = 3e-10;
 const leastPivot = 1e-9;
 /** What a basic unknown may lie outside by where no exchange can mend it: rounding. */
 const rounding = 1e-10;
-/** Walks of a hundred are rare, and none has been met that goes round in circles. */
+/** No walk met has a hundred, and none goes round in circles; one that did would be lost. */
 const mostExchanges = 1000;
 /** Exchanges after which rounding is taken out of the inverse; few walks are as long. */
 const rebuiltEvery = 25;
