@@ -107,11 +107,86 @@ describe(`the worst of many cases (seed ${seed})`, () => {
     expect(worstJoint([{ problem: free, tables: [calm] }], 5)).toBeNull();
   });
 
+  test("where nothing limits any case, told is the first of those that push hardest sideways", () => {
+    // Each presses down more than friction needs to hold it.
+    const told = (...pushes: (readonly [number, number])[]) => {
+      const components = pushes.flatMap(([fx, fy]) => [fx, fy, -100, 0, 0, 0, 0]);
+      const table = { count: pushes.length, components: Float64Array.from(components) };
+      const found = worstJoint([{ problem: problem({}), tables: [table] }]);
+      expect(found?.factor).toBe(Number.POSITIVE_INFINITY);
+      return found?.row;
+    };
+    expect(told([0, 0], [12, 0], [-2, -13], [9, 9], [2, 13], [1, 1])).toBe(2);
+    expect(told([0, 0], [0, 12], [-13, -2], [9, 9], [13, 2], [1, 1])).toBe(2);
+    expect(told([0, 0], [0.1, 0.1], [0.5, 0])).toBe(2);
+    expect(told([0, 0], [0, 0])).toBe(0);
+  });
+
+  test("a heavier house that cannot be worse is not looked at: told is the lighter's case", () => {
+    const [light, heavy] = [problem({}), problem({ heavy: { W: 12_000 } })];
+    const tables = [{ count: 1, components: new Float64Array(7) }];
+    const alike = { lines: light.lines, pressure: light.pressure };
+    const { anchors } = light.terms.holding;
+    const holding = { ...heavy.terms.holding, anchors };
+    const worse = { ...heavy, ...alike, terms: { ...heavy.terms, holding } };
+    const found = worstJoint([
+      { problem: worse, tables },
+      { problem: light, tables },
+    ]);
+    expect(found?.work).toBe(1);
+  });
+
   test("a pull so small that ten thousand times it holds is answered all the same", () => {
     const uplift = dead / 1e5;
     const lifted = { count: 1, components: Float64Array.from([0, 0, uplift, 0, 0, 0, 0]) };
     const found = worstJoint([{ problem: problem({}), tables: [lifted] }]);
     expect(found?.factor).toBeCloseTo(1e5, 3);
+  });
+});
+
+describe("the solver's second opinion", () => {
+  /** A house that has lost so much of its weight at each look, and how often it was looked at. */
+  const changing = (share: number) => {
+    const steady = problem({});
+    const looks = { count: 0 };
+    const terms = {
+      ...steady.terms,
+      get deadNormal() {
+        looks.count += 1;
+        return dead * (1 - share * looks.count);
+      },
+    };
+    return { looks, of: { ...steady, terms } };
+  };
+  const cases = (...all: number[][]): ActionTable => ({
+    count: all.length,
+    components: Float64Array.from(all.flatMap((sums) => [...sums, 0])),
+  });
+  const slides = (force: number) => [force, 0, 500, 0, 0, 0];
+
+  test("has to be the walk's answer but for rounding", () => {
+    const worstAt = (share: number) =>
+      worstJoint([{ problem: changing(share).of, tables: [cases(slides(2000))] }]);
+    for (const rounding of [0, 1e-12]) {
+      expect(worstAt(rounding)?.factor).toBeCloseTo((0.3 * dead) / (2000 + 0.3 * 500), 9);
+    }
+    expect(() => worstAt(1e-5)).toThrow(/solver-disagrees/);
+  });
+
+  test("is asked for once of many cases, and never for each by itself", () => {
+    // One look makes the system, and one is taken at each case.
+    const strong = Array.from({ length: 7 }, (_, place) => slides(2000 - 100 * place));
+    const weak = strong.map((sums) => sums.map((one) => one / 1e3));
+    for (const of of [strong, weak]) {
+      const { looks, of: house } = changing(0);
+      const [factors] = jointOfEachCase([{ problem: house, tables: [cases(...of)] }]);
+      expect(factors).toHaveLength(7);
+      expect(looks.count).toBe(1 + 7);
+      looks.count = 0;
+      worstJoint([{ problem: house, tables: [cases(...of)] }]);
+      // The strongest first, then all; the solver, and the unit in which it has to agree.
+      expect(looks.count).toBe(1 + 1 + 7 + 2);
+    }
   });
 });
 

@@ -74,14 +74,9 @@ function modelOf({ basis, right, wind }: LinearProgram, widening: number): Model
   const constraints: Model["constraints"] = [];
   for (let row = 0; row < rows; row += 1) {
     const wider = widening * (1 + ((row * goldenRatio) % 1));
-    const value = atNought(values[row] as number);
-    const least = -atNought((basis.caps[row] as number) - value) - wider;
-    constraints.push([
-      row,
-      least === Number.NEGATIVE_INFINITY
-        ? { max: value + wider }
-        : { min: least, max: value + wider },
-    ]);
+    const value = values[row] as number;
+    const least = value - (basis.caps[row] as number);
+    constraints.push([row, { min: least - wider, max: value + wider }]);
   }
   const variables: Model["variables"] = [];
   const write = (key: number, seen: Float64Array, sign: number, own: number, limit: number) => {
@@ -111,9 +106,6 @@ function modelOf({ basis, right, wind }: LinearProgram, widening: number): Model
   }
   return { constraints, variables };
 }
-
-/** A bound missed by rounding is met. */
-const atNought = (value: number): number => (value < 0 && value > -1e-9 ? 0 : value);
 
 /** A coefficient this small is rounding. */
 const noise = 1e-14;

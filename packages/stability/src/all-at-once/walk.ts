@@ -11,6 +11,7 @@ const leastMiss = 3e-10;
 const leastPivot = 1e-9;
 /** What a basic unknown may lie outside by where no exchange can mend it: rounding. */
 const rounding = 1e-10;
+/** No walk met has a hundred, and none goes round in circles; one that did would be lost. */
 const mostExchanges = 1000;
 /** Exchanges after which rounding is taken out of the inverse; few walks are as long. */
 const rebuiltEvery = 25;
@@ -49,7 +50,7 @@ export function walk(from: Basis, right: Float64Array): Walked {
   for (let turn = 0; turn < mostExchanges; turn += 1) {
     if (turn % rebuiltEvery === rebuiltEvery - 1) rebuild(basis);
     basicValues(basis, right, values);
-    const row = farthestOutside(basis.caps, values, turn > patience ? turn : null);
+    const row = farthestOutside(basis.caps, values);
     const sign = row >= 0 && (values[row] as number) > 0 ? 1 : -1;
     const entering = row >= 0 ? bestUnknown(basis, rowOf(basis, row), sign) : -1;
     if (row >= 0 && entering < 0 && !within(basis.caps, values, rounding)) {
@@ -68,29 +69,22 @@ export function walk(from: Basis, right: Float64Array): Walked {
   return lost;
 }
 
-/** After so many exchanges a walk may be going round in circles. */
-const patience = 30;
-
 function within(caps: Float64Array, values: Float64Array, by: number): boolean {
   return values.every((value, row) => value >= -by && value <= (caps[row] as number) + by);
 }
 
-/** The row farthest outside its bounds, or, to leave a circle, each such row in turn, unevenly. */
-function farthestOutside(caps: Float64Array, values: Float64Array, turn: number | null): number {
-  let [row, most] = [-1, slack];
-  const rows = values.length;
-  const start = turn === null ? 0 : (turn * turn) % rows;
-  for (let place = 0; place < rows; place += 1) {
-    const one = (start + place) % rows;
-    const value = values[one] as number;
-    const outside = Math.max(-value, value - (caps[one] as number));
+/** The row farthest outside its bounds. */
+function farthestOutside(caps: Float64Array, values: Float64Array): number {
+  let [found, most] = [-1, slack];
+  for (let row = 0; row < values.length; row += 1) {
+    const value = values[row] as number;
+    const outside = Math.max(-value, value - (caps[row] as number));
     if (outside > most) {
       most = outside;
-      row = one;
-      if (turn !== null) return row;
+      found = row;
     }
   }
-  return row;
+  return found;
 }
 
 /** The unknown that moves a row's basic one most: down where `sign` is 1, up where it is -1. */
@@ -135,11 +129,8 @@ function missOf(basis: Basis, right: Float64Array, values: Float64Array): number
   }
   for (let of = 0; of < miss.length; of += 1) {
     const member = basis.members[of] as number;
+    if (member < 0) continue;
     const value = values[of] as number;
-    if (member < 0) {
-      miss[of] = (miss[of] as number) - value;
-      continue;
-    }
     const column = columnAt(basis.system, member);
     for (let row = 0; row < miss.length; row += 1) {
       miss[row] = (miss[row] as number) - value * (column[row] as number);

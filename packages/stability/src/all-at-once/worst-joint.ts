@@ -99,7 +99,7 @@ function placesOf(works: readonly JointWork[]): Place[] {
 
 /** The row with the greatest horizontal force: often the worst, so that the rest is passed over. */
 function mostSideways({ count, components }: ActionTable): number {
-  let [most, found] = [-1, 0];
+  let [most, found] = [0, 0];
   for (let row = 0; row < count; row += 1) {
     const [fx, fy] = [components[row * stride] as number, components[row * stride + 1] as number];
     const square = fx * fx + fy * fy;
