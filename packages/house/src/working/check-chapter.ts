@@ -27,6 +27,7 @@ import type { Hold } from "../review/hold.ts";
 import { anchorSteps, factoredWeight, weightAbout } from "./holding-steps.ts";
 import { mustAgree } from "./must-agree.ts";
 import type { ParentWork } from "./parent-chapter.ts";
+import { openingsId } from "./shared-chapters.ts";
 import { slideTrial } from "./slide-trial.ts";
 import { slopeMomentStep } from "./slope-steps.ts";
 
@@ -34,6 +35,8 @@ import { slopeMomentStep } from "./slope-steps.ts";
 export interface CheckSubject {
   readonly id: string;
   readonly title: string;
+  /** Id of the state it stands in. */
+  readonly state: string;
   readonly outcome: CheckOutcome;
   readonly set: LoadSet;
   readonly hold: Hold;
@@ -52,6 +55,7 @@ interface Components {
 }
 
 const none: ParentWork = {
+  id: "",
   drag: 0,
   archDrag: 0,
   side: 0,
@@ -146,7 +150,10 @@ function agree(evaluation: Evaluation, { set, outcome }: CheckSubject, found: Co
 
 /** The chapter of one check: its load case put together, demand, resistance, ratio and limits. */
 export function checkChapter(evaluation: Evaluation, subject: CheckSubject): Chapter {
-  const chapter = new Chapter(subject.id, subject.title);
+  const { across, along } = subject;
+  const parents = [across, along].flatMap((work) => (work ? [work.id] : []));
+  const restsOn = [...parents, openingsId(subject.state), "B", "Q", "G"];
+  const chapter = new Chapter(subject.id, subject.title, restsOn);
   const found = components(evaluation, subject, chapter);
   const { outcome, hold, combination } = subject;
   const held = hold.terms[combination.id].holdings.find(

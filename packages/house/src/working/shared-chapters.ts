@@ -48,7 +48,7 @@ export function shellChapter({ house, shell }: Evaluation): Chapter {
 
 /** From the speed as given to the pressure that multiplies every bracket. */
 export function pressureChapter({ site, shell, factors }: Evaluation): Chapter {
-  const chapter = new Chapter("Q", "Velocity pressure");
+  const chapter = new Chapter("Q", "Velocity pressure", ["G"]);
   const { edition, exposure, elevation, hill } = site.place;
   chapter.work(directionality, []);
   chapter.work(gustFactor, []);
@@ -73,13 +73,17 @@ export function pressureChapter({ site, shell, factors }: Evaluation): Chapter {
   return chapter;
 }
 
+/** Id of the chapter on the openings of a state. */
+export const openingsId = (state: string): string => `O-${state}`;
+
 /** Which openings decide the enclosure class of a state. */
 export function enclosureChapter(
   { shell }: Evaluation,
   { state, enclosure }: EvaluatedState,
 ): Chapter | null {
   if (!enclosure) return null;
-  const chapter = new Chapter(`O-${state.id}`, `Openings: ${state.words}: ${enclosure.kind}`);
+  const title = `Openings: ${state.words}: ${enclosure.kind}`;
+  const chapter = new Chapter(openingsId(state.id), title, ["G"]);
   const gross = grossAreas(shell);
   for (const wall of enclosure.walls) {
     const symbolOf = (symbol: string) => ({ symbol: `${symbol},${wall.wall}` });
