@@ -1,6 +1,6 @@
 import { declaredFormulas } from "@hoopstay/core";
 import { chapterRows } from "@hoopstay/evidence";
-import { evaluate, holdReview, makeReview, stormLadder } from "@hoopstay/house";
+import { evaluate, holdChapters, holdReview, makeReview, stormLadder } from "@hoopstay/house";
 import { expect, test } from "vitest";
 import { sloping } from "../hold-down/example-house.ts";
 import { fixtureTexts } from "../published/fixture-texts.ts";
@@ -13,7 +13,11 @@ test("working a house declares no formula: the list is what the packages declare
   const meta = { version: "0.0.0", digest: "0", date: null, files, inputs: [] };
   makeReview(evaluation, meta, {
     full: true,
-    holding: { hold, ladder: stormLadder(evaluation, hold, null) },
+    holding: {
+      hold,
+      ladder: stormLadder(evaluation, hold, null),
+      chapters: holdChapters(evaluation),
+    },
   });
   for (const id of ["wind", "section", "member", "connection", "ground"] as const) {
     chapterRows(fixtureTexts, id);

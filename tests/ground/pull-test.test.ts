@@ -123,9 +123,9 @@ describe("pull tests, by hand", () => {
     }));
     const { trail } = rated(tests);
     expect(trail.slice(0, 3).map(({ symbol, note }) => `${symbol}: ${note}`)).toEqual([
-      "T_1: hill, 2026-04-01",
-      "T_2: hill, 2026-04-02",
-      "T_3: hill, 2026-04-03",
+      "T_1: hill, 2026-04-01; 3 repeats of the 3 that keep eta_c at 1; ground wet",
+      "T_2: hill, 2026-04-02; 3 repeats of the 3 that keep eta_c at 1; ground wet",
+      "T_3: hill, 2026-04-03; 3 repeats of the 3 that keep eta_c at 1; ground wet",
     ]);
     const mean = trail.find(({ formula }) => formula.id === "mean-of-3");
     expect(mean?.formula.arguments.map(({ symbol, name }) => `${symbol}: ${name}`)).toEqual([

@@ -48,8 +48,17 @@ const force = chapter.work(product, [31.5, 2.7]);
 chapter.work(double, [-force]);
 chapter.work(double, [force * 1.001]);
 chapter.work(many, [3, chapter.work(factor, []), force]);
+const aside = new Chapter("Y", "of another state");
+aside.work(product, [31.5, 2.7]);
+aside.work(factor, []);
+const later = new Chapter("X", "resting on the first", ["Z"]);
+later.work(double, [force]);
+later.work(many, [3, -3, force]);
+const alone = new Chapter("V", "resting on none");
+alone.work(double, [force]);
 const { chapters } = sampleReview();
-const { html } = renderReport(sampleReview({ chapters: [...chapters, chapter] }), { system: "si" });
+const shown = [...chapters, chapter, aside, later, alone];
+const { html } = renderReport(sampleReview({ chapters: shown }), { system: "si" });
 const row = (number: string): string =>
   html.slice(html.indexOf(`>${number}<`), html.indexOf("</tr>", html.indexOf(`>${number}<`)));
 
@@ -65,6 +74,15 @@ describe("where the numbers of a step come from", () => {
 
   it("takes a count for no factor that happens to be as large", () => {
     expect(row("Z.05")).toContain("<small>C from Z.04, P from Z.01</small>");
+  });
+
+  it("names a step of a chapter that this one rests on, never one of another that is as large", () => {
+    expect(row("X.01")).toContain("P from Z.01");
+    expect(row("V.01")).not.toContain(" from ");
+  });
+
+  it("takes no ratio for its negative", () => {
+    expect(row("X.02")).toContain("<small>P from Z.01</small>");
   });
 
   it("lists what every symbol means", () => {

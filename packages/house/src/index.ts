@@ -58,4 +58,5 @@ export { stormLadder } from "./storm-ladder/storm-ladder.ts";
 export * from "./take-off/take-off.ts";
 export * from "./together/joint.ts";
 export { liftingRows } from "./together/lifting-rows.ts";
+export { holdChapters } from "./working/hold-chapters.ts";
 export * from "./working/working.ts";

@@ -15,6 +15,7 @@ export * from "./asce7/end-wall-moments.ts";
 export { flatArea } from "./asce7/falling-coefficient.ts";
 export * from "./asce7/force-formulas.ts";
 export * from "./asce7/free-roof.ts";
+export * from "./asce7/hill-conditions.ts";
 export * from "./asce7/hoop-drag.ts";
 export * from "./asce7/hoop-pressures.ts";
 export * from "./asce7/hoop-row.ts";

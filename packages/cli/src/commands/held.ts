@@ -3,6 +3,7 @@ import { type Inputs, metaOf } from "@hoopstay/file";
 import {
   type Evaluation,
   evaluate,
+  holdChapters,
   holdReview,
   makeReview,
   type ReviewMeta,
@@ -63,5 +64,6 @@ export function jsonOf(record: object, { meta, names }: MadeOf): string {
 /** The whole record of a report that tells what holds the house. */
 export function heldReview({ evaluation, meta }: Evaluated, hold: HoldReview): Review {
   const ladder = stormLadder(evaluation, hold, null);
-  return makeReview(evaluation, meta, { full: true, holding: { hold, ladder } });
+  const holding = { hold, ladder, chapters: holdChapters(evaluation) };
+  return makeReview(evaluation, meta, { full: true, holding });
 }

@@ -10,13 +10,17 @@ export interface Step {
   readonly note?: string;
 }
 
-/** Collects the steps of one chapter of working, in the order in which they are computed. */
+/**
+ * Collects the steps of one chapter of working, in the order in which they are computed. It may put in
+ * results of the chapters that it rests on, told by their ids, and of no other.
+ */
 export class Chapter {
   readonly steps: Step[] = [];
 
   constructor(
     readonly id: string,
     readonly title: string,
+    readonly restsOn: readonly string[] = [],
   ) {}
 
   /** Evaluates a formula, keeps the step and returns the value. */

@@ -39,8 +39,9 @@ export const ballastAndTowComputations: Computations = {
       ),
   }),
   "weight over sliding pull": (given) => {
+    const percent = given.has("percent") ? given.number("percent") : 0;
     const at = [given.number("degrees") * degree, given.number("friction")] as const;
-    return 1 / slidingPull.evaluate(1, 1, ...at);
+    return 1 / slidingPull.evaluate(1, 1, ...at, Math.atan(percent / 100), 1);
   },
   "weight of a piece": (given) => {
     const piece = ballastPieces.find(({ id }) => id === given.text("piece"));

@@ -19,6 +19,8 @@ export const deadmanTable = {
   ],
 } as const;
 
+const tabled = { ...interpolated, citation };
+
 /** Factors on the table, and the greatest length over face of each body. */
 export const deadmanSoilFactors = { loam: 1, "fine-grained wet or sandy": 0.5, rock: 5 } as const;
 export const deadmanSlenderness = { timber: 9, log: 5 } as const;
@@ -33,6 +35,17 @@ const soilFactor = (name: keyof typeof deadmanSoilFactors) =>
     "ratio",
     cite("tm-5-5420-278-10", "note to table 9", "read"),
   );
+
+const powerInPascals = formula({
+  id: "deadman-power",
+  symbol: "HP",
+  name: "holding power per area of face",
+  measure: "pressure",
+  arguments: [["y", "holding power, lb per square foot", "ratio"]],
+  expression: "y * 4.4482216152605 / 0.3048^2",
+  citation,
+  evaluate: (power) => power * POUND_PER_SQUARE_FOOT,
+});
 
 const holdingPower = formula({
   id: "deadman-capacity",
@@ -71,10 +84,14 @@ export function deadmanHoldingPower(depth: number, aboveGround: number, chapter:
   const [upper, lower] = bracket(deadmanTable.rows, (row) => row.depth, feet);
   const power = (row: (typeof deadmanTable.rows)[number]): number => {
     const values = [row.power[steep.place] as number, row.power[flat.place] as number] as const;
-    return chapter.work(interpolated, [run, steep.at, flat.at, ...values]);
+    return chapter.work(tabled, [run, steep.at, flat.at, ...values], {
+      note: `lb per square foot at ${row.depth} ft, by run over rise`,
+    });
   };
   const values = [feet, upper.depth, lower.depth, power(upper), power(lower)] as const;
-  return chapter.work(interpolated, values) * POUND_PER_SQUARE_FOOT;
+  return chapter.work(powerInPascals, [
+    chapter.work(tabled, [...values], { note: "by depth, ft" }),
+  ]);
 }
 
 /**

@@ -55,7 +55,7 @@ export function sandCoefficients(frictionAngle: number, chapter: Chapter) {
   const [before, after] = bracket(meyerhofAdams.rows, (row) => row.angle, degrees);
   const at = (symbol: string, column: "upliftCoefficient" | "shape" | "critical") =>
     chapter.work(
-      interpolated,
+      { ...interpolated, citation },
       [degrees, before.angle, after.angle, before[column], after[column]],
       { symbol },
     );

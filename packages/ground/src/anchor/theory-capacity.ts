@@ -3,6 +3,7 @@ import { groundAtWork } from "../soil/ground-at-work.ts";
 import { readingsOf } from "../soil/readings.ts";
 import { requirePositive, requireWithin } from "../soil/require.ts";
 import type { Clay, Sand, Soil } from "../soil/soil.ts";
+import { soilSteps } from "../soil/soil-steps.ts";
 import { type Anchor, deepestOf, type Pull } from "./anchor.ts";
 import { type Capacity, notRated, type RatedCapacity } from "./capacity.ts";
 import { enResistance, groupedPull, groupFactor, lrfdStrength } from "./design-values.ts";
@@ -68,9 +69,11 @@ function capacityOn(
   placing: Placing,
 ): Capacity {
   const chapter = new Chapter("anchor", "Anchor in the ground");
-  const ground = groundAtWork(values, soil.state, deepestOf(anchor), chapter);
   const tabled = anchor.kind === "deadman" || anchor.kind === "picket set";
-  const { factor, citation } = tabled ? safetyFactors.table : theoryFactor(placing.testedHere);
+  if (!tabled) soilSteps(values, soil, chapter);
+  const ground = groundAtWork(values, soil.state, deepestOf(anchor), chapter);
+  const safety = tabled ? safetyFactors.table : theoryFactor(placing.testedHere);
+  const factor = chapter.work(safety, []);
   const hold = rateOnGround(anchor, pull, ground, factor, chapter);
   if (!hold.rated) return hold;
   const alone = { ultimate: hold.ultimate, allowable: hold.allowable };
@@ -83,7 +86,7 @@ function capacityOn(
     enResistance: enResistance.evaluate(ultimate),
     basis: tabled ? "table" : soil.basis,
     factor,
-    factorCitation: citation,
+    factorCitation: safety.citation,
     governing: `${hold.model}, ${ground.likeness}, ${ground.wet ? "wet" : "dry"}`,
     trail: chapter.steps,
     findings: findingsOf(hold, anchor, soil, placing),

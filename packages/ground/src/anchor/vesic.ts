@@ -75,7 +75,7 @@ export function vesicFactor(
   const [left, right] = bracket(columns, (column) => column.at, ratio);
   const rowGrowth = (row: (typeof vesic.rows)[number]): number => {
     const [one, other] = [left, right].map(({ at, place }) =>
-      chapter.work(growth, [row.factors[place] as number, at]),
+      chapter.work(growth, [row.factors[place] as number, at], { note: `row of ${row.angle} deg` }),
     ) as [number, number];
     return chapter.work(interpolated, [ratio, left.at, right.at, one, other], { symbol: "g" });
   };

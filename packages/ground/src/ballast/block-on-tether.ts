@@ -31,18 +31,32 @@ export const ballastMustBeTied =
  * Pull along the tether that a block holds: the least of sliding and turning about either toe. The
  * weight factor applies even when the block was weighed, as no code excepts it.
  *
- * Left out: the block sinking, its eye and its tether (links of their own).
+ * Left out: the block sinking, its eye and its tether (links of their own); on a slope the downhill
+ * part of its weight in turning, since its height is not known.
  *
  * @param deadFactor gamma_D, 0.6 in ASD, 0.9 in LRFD
+ * @param downhill slope along the pull, rad, and gamma_S on the downslope part of the weight
+ * @returns a pull of nought or below where it slides by itself
  * @throws Refusal `not-positive` for weight, width or friction; `out-of-range` for an angle outside 0
  *   to 90 degrees, or a tie off the block
  */
-export function pullOfBlock(block: TiedBlock, deadFactor: number): BlockPull {
+export function pullOfBlock(
+  block: TiedBlock,
+  deadFactor: number,
+  downhill = { slope: 0, factor: 1 },
+): BlockPull {
   refuseBlock(block);
   const { weight, width, tieHeight, tieSetback, angle, friction } = block;
   const chapter = new Chapter("block-on-tether", "Block on a tether");
-  const slide = chapter.work(slidingPull, [deadFactor, weight, angle, friction]);
-  const shape = [deadFactor, weight, width, angle, tieHeight, tieSetback] as const;
+  const slide = chapter.work(slidingPull, [
+    deadFactor,
+    weight,
+    angle,
+    friction,
+    downhill.slope,
+    downhill.factor,
+  ]);
+  const shape = [deadFactor, weight, width, angle, tieHeight, tieSetback, downhill.slope] as const;
   const found: [BlockPull["governs"], number][] = [["sliding", slide]];
   const [up, level] = [Math.sin(angle), Math.cos(angle)];
   // A shorter lever turns nothing before the block slides.

@@ -7,10 +7,10 @@ import {
   logScatterUsed,
   normalCharacteristic,
 } from "./characteristic-value.ts";
-import { correlationFactors, smallNumberResistance } from "./correlation-factors.ts";
+import { correlationSteps, smallNumberResistance } from "./correlation-factors.ts";
 import type { AnchorsInUse } from "./pull-test.ts";
 import { logDeviation, logMean, lowestPull, meanPull, variation } from "./sample-statistics.ts";
-import { quantile95 } from "./student-t.ts";
+import { quantileStep } from "./student-t.ts";
 import {
   allowableFromCharacteristic,
   allowableFromSmallNumber,
@@ -71,9 +71,9 @@ export function allowanceOf(
   const values = pulls.map(({ pull }) => pull);
   const mean = chapter.work(meanPull(count), values);
   const lowest = chapter.work(lowestPull(count), values);
-  const [onMean, onLowest] = correlationFactors(count);
+  const [onMean, onLowest] = correlationSteps(count, chapter);
   const resistance = chapter.work(smallNumberResistance, [mean, onMean, lowest, onLowest]);
-  const divisor = smallNumberFactor.value;
+  const divisor = chapter.work(smallNumberFactor, []);
   const fromMean = chapter.work(allowableFromSmallNumber, [resistance, divisor]);
   const byMean = {
     route: "mean and lowest",
@@ -85,7 +85,7 @@ export function allowanceOf(
   if (count < scatterFrom) return byMean;
 
   const { lognormal, normal } = characteristicOf(values, mean, scatter, chapter);
-  const factor = testSafetyFactor(scatter.everyAnchorProofLoaded).value;
+  const factor = chapter.work(testSafetyFactor(scatter.everyAnchorProofLoaded), []);
   const fromScatter = chapter.work(allowableFromCharacteristic, [lognormal, factor]);
   const printed = { lognormal, normal, meanAndLowest: resistance };
   const byScatter = {
@@ -113,11 +113,11 @@ function characteristicOf(
   const count = values.length;
   const meanOfLogs = chapter.work(logMean(count), values);
   const tested = chapter.work(logDeviation(count), [...values, meanOfLogs]);
-  const least = Math.max(leastScatter.value, knownScatter ?? 0);
+  const least = Math.max(chapter.work(leastScatter, [], { symbol: "V" }), knownScatter ?? 0);
   const used = chapter.work(logScatterUsed, [tested, least]);
   const factor =
     knownScatter === undefined
-      ? chapter.work(factorScatterUnknown, [quantile95(count - 1), count])
+      ? chapter.work(factorScatterUnknown, [quantileStep(count - 1, chapter), count])
       : chapter.work(factorScatterKnown, [count]);
   const lognormal = chapter.work(lognormalCharacteristic, [meanOfLogs, factor, used]);
   const spread = chapter.work(variation(count), [...values, mean]);

@@ -1,4 +1,4 @@
-import { type Citation, cite, formula } from "@hoopstay/core";
+import { type Chapter, type Citation, cite, formula, taken } from "@hoopstay/core";
 import { requireWholeCount } from "./whole-count.ts";
 
 type Row = readonly [tests: number, onMean: number, onLowest: number];
@@ -47,6 +47,18 @@ export function correlationFactors(
   requireWholeCount(count, "tests");
   const [, onMean, onLowest] = rows[Math.min(count, rows.length) - 1] as Row;
   return [onMean, onLowest];
+}
+
+/** The factors on mean and lowest, each as a step that names the table. */
+export function correlationSteps(count: number, chapter: Chapter): readonly [number, number] {
+  const { citation } = correlationTable;
+  const [onMean, onLowest] = correlationFactors(count);
+  const show = (symbol: string, on: string, value: number): number => {
+    const name = `correlation factor on the ${on}, ${count} tests`;
+    const read = taken("read from the table", symbol, symbol, name, value, "ratio", citation);
+    return chapter.work(read, []);
+  };
+  return [show("xi_1", "mean", onMean), show("xi_2", "lowest", onLowest)];
 }
 
 export const smallNumberResistance = formula({

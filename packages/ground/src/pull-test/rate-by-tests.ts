@@ -2,7 +2,12 @@ import { Chapter, Refusal, type Step } from "@hoopstay/core";
 import { type Allowance, allowanceOf, type CountedPull } from "./allowable-pull.ts";
 import { type CountedTest, type LeftOutTest, sortTests } from "./counted-tests.ts";
 import type { AnchorsInUse, PullTest } from "./pull-test.ts";
-import { countedPull } from "./reduction-factors.ts";
+import {
+  countedPull,
+  dryTestFactor,
+  repeatsEnough,
+  singlePullFactor,
+} from "./reduction-factors.ts";
 
 /** What tests allow for the anchors in use; nothing where none of them counts. */
 export type TestRating =
@@ -38,8 +43,15 @@ export function rateByTests(tests: readonly PullTest[], use: AnchorsInUse): Test
   const { counted, leftOut } = sortTests(tests, use);
   if (counted.length === 0) return { rated: false, leftOut };
   const chapter = new Chapter("pull-tests", "Pull tests");
+  if (counted.some(({ cyclic }) => cyclic < 1)) chapter.work(singlePullFactor, []);
+  if (counted.some(({ wetter }) => wetter < 1)) chapter.work(dryTestFactor[use.form], []);
   const pulls = counted.map(({ test, cyclic, wetter, failed }, index): CountedPull => {
-    const as = { symbol: `T_${index + 1}`, note: `${test.place}, ${test.date}` };
+    const { place, date, repeats, ground } = test;
+    const often = `${repeats} repeats of the ${repeatsEnough} that keep eta_c at 1`;
+    const as = {
+      symbol: `T_${index + 1}`,
+      note: `${place}, ${date}; ${often}; ground ${ground}`,
+    };
     return { pull: chapter.work(countedPull, [cyclic, wetter, test.pull], as), failed };
   });
   const allowance = allowanceOf(pulls, use, chapter);

@@ -1,3 +1,4 @@
+import { type Chapter, cite, taken } from "@hoopstay/core";
 import { requireWholeCount } from "./whole-count.ts";
 
 /**
@@ -37,4 +38,13 @@ function probabilityWithin(theta: number, freedom: number): number {
   }
   const series = Math.sin(theta) * sum;
   return even ? series : (2 / Math.PI) * (theta + series);
+}
+
+/** The quantile as a step. */
+export function quantileStep(freedom: number, chapter: Chapter): number {
+  const name = `95 % quantile of Student's t, ${freedom} degrees of freedom`;
+  const citation = cite("nist-handbook", "1.3.6.7.2, critical values of Student's t", "memory");
+  const value = quantile95(freedom);
+  const series = "by its series, checked against the table";
+  return chapter.work(taken(series, "student-t", "t_95", name, value, "ratio", citation), []);
 }

@@ -11,6 +11,7 @@ import {
   type TestRating,
   theoryCapacity,
 } from "@hoopstay/ground";
+import { asd } from "@hoopstay/stability";
 import type { AnchorKind } from "../model/anchor-kind.ts";
 import type { Site } from "../model/site-model.ts";
 import { testsAlong } from "./test-direction.ts";
@@ -192,16 +193,15 @@ function blockHold(
     const reason = "On ice or mud a block that is pulled sideways holds nothing.";
     return { ...none, allowable: null, reason, governs: "block", steps: [] };
   }
-  // On a slope the block is pulled downhill, the worst way: its own weight pulls along.
-  const slope = site.slope?.angle ?? 0;
-  const friction = site.friction - Math.tan(slope);
-  if (friction <= 0) {
+  // On a slope the block is pulled downhill, the worst way: its own weight pulls along. Weight is
+  // counted at 0.6 in ASD even when it was weighed.
+  const downhill = { slope: site.slope?.angle ?? 0, factor: asd.slope };
+  const tied = { ...block, angle, friction: site.friction };
+  const { pull, governs, trail } = pullOfBlock(tied, asd.dead, downhill);
+  if (pull <= 0) {
     const reason = "On this slope a block slides by itself, or nearly: it holds nothing.";
     return { ...none, allowable: null, reason, governs: "block", steps: [] };
   }
-  // Weight is counted at 0.6 in ASD even when it was weighed.
-  const weight = block.weight * Math.cos(slope);
-  const { pull, governs, trail } = pullOfBlock({ ...block, weight, angle, friction }, 0.6);
   return { ...none, allowable: pull, reason: null, governs: `block: ${governs}`, steps: trail };
 }
 

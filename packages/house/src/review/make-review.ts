@@ -27,7 +27,6 @@ import type { InputRow } from "../read/input-rows.ts";
 import { withBallast } from "../take-off/take-off.ts";
 import { lowestJoint } from "../together/joint.ts";
 import { chainChapters } from "../working/chain-chapters.ts";
-import { holdChapters } from "../working/hold-chapters.ts";
 import { workingOf } from "../working/working.ts";
 import { answers, headline } from "./answers.ts";
 import { cautions, notChecked, notCheckedAfter } from "./cautions.ts";
@@ -56,6 +55,8 @@ export interface ReviewMeta {
 export interface Holding {
   readonly hold: HoldReview;
   readonly ladder: StormLadder;
+  /** Its working: from outside, so that a check alone does not read how it is made. */
+  readonly chapters: readonly Chapter[];
 }
 
 /**
@@ -91,7 +92,7 @@ export function makeReview(
   const places = worstPlaces(evaluation);
   const chapters = [
     ...(full ? workingOf(evaluation, places) : []),
-    ...(holding ? holdChapters(evaluation) : []),
+    ...(holding?.chapters ?? []),
     ...(chain ? chainChapters(evaluation, chain) : []),
   ];
   const lift = places[0] as GoverningPlace;

@@ -35,7 +35,7 @@ export function chainChapters(evaluation: Evaluation, { weakest }: ChainOf): Cha
   return weakest.map(({ rated, state }, index) => {
     const { row, limit } = rated;
     const title = `Strength of ${linkWords[row.link]}: ${row.part}; ${row.place}; ${state}; ${row.run}`;
-    const chapter = new Chapter(`S${index + 1}`, title);
+    const chapter = new Chapter(`S${index + 1}`, title, ["Q"]);
     const combination = designCombinations(site.combination).reduce((a, b) =>
       row.ratio(pressure, b) > row.ratio(pressure, a) ? b : a,
     );

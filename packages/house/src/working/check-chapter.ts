@@ -1,4 +1,4 @@
-import { Chapter, derived, taken } from "@hoopstay/core";
+import { Chapter, derived, formula, taken } from "@hoopstay/core";
 import {
   caseComponent,
   caseStride,
@@ -27,12 +27,16 @@ import type { Hold } from "../review/hold.ts";
 import { anchorSteps, factoredWeight, weightAbout } from "./holding-steps.ts";
 import { mustAgree } from "./must-agree.ts";
 import type { ParentWork } from "./parent-chapter.ts";
+import { openingsId } from "./shared-chapters.ts";
 import { slideTrial } from "./slide-trial.ts";
+import { slopeMomentStep } from "./slope-steps.ts";
 
 /** What a check chapter is about: the governing outcome and where it stands. */
 export interface CheckSubject {
   readonly id: string;
   readonly title: string;
+  /** Id of the state it stands in. */
+  readonly state: string;
   readonly outcome: CheckOutcome;
   readonly set: LoadSet;
   readonly hold: Hold;
@@ -51,6 +55,7 @@ interface Components {
 }
 
 const none: ParentWork = {
+  id: "",
   drag: 0,
   archDrag: 0,
   side: 0,
@@ -58,6 +63,20 @@ const none: ParentWork = {
   dragMoment: 0,
   upliftMoment: 0,
 };
+
+const perPressure = formula({
+  id: "wind-per-pressure",
+  symbol: "w",
+  name: "wind effect per unit of K_d q_h",
+  measure: "area",
+  arguments: [
+    ["W", "wind effect", "moment"],
+    ["q", "K_d q_h", "pressure"],
+  ],
+  expression: "W / q",
+  citation: derived("wind goes with the pressure"),
+  evaluate: (wind, pressure) => wind / pressure,
+});
 
 const momentComponent = { ...caseComponent, measure: "moment" as const };
 
@@ -131,7 +150,10 @@ function agree(evaluation: Evaluation, { set, outcome }: CheckSubject, found: Co
 
 /** The chapter of one check: its load case put together, demand, resistance, ratio and limits. */
 export function checkChapter(evaluation: Evaluation, subject: CheckSubject): Chapter {
-  const chapter = new Chapter(subject.id, subject.title);
+  const { across, along } = subject;
+  const parents = [across, along].flatMap((work) => (work ? [work.id] : []));
+  const restsOn = [...parents, openingsId(subject.state), "B", "Q", "G"];
+  const chapter = new Chapter(subject.id, subject.title, restsOn);
   const found = components(evaluation, subject, chapter);
   const { outcome, hold, combination } = subject;
   const held = hold.terms[combination.id].holdings.find(
@@ -147,9 +169,8 @@ export function checkChapter(evaluation: Evaluation, subject: CheckSubject): Cha
 
 function weightSteps(chapter: Chapter, terms: HoldingTerms): void {
   const { weight, slope } = terms.holding;
-  const cosine = Math.cos(slope?.angle ?? 0);
   const note = `${weight.name} weight of the take-off, with fixed ballast, without what is missing in this state; ${terms.combination.id}: ${terms.combination.words}`;
-  chapter.work(factoredWeight, [terms.combination.dead, weight.W, cosine], { note });
+  chapter.work(factoredWeight, [terms.combination.dead, weight.W, slope?.angle ?? 0], { note });
 }
 
 function leverSteps(
@@ -178,6 +199,7 @@ function leverSteps(
     });
     about = lineTerms(terms, outcome.line);
     weightAbout(chapter, terms, outcome.line);
+    slopeMomentStep(chapter, terms, outcome.line);
   }
   anchorSteps(
     chapter,
@@ -197,12 +219,12 @@ function leverSteps(
   ]);
   if (resistance > 0) chapter.work(utilization, [demand, resistance]);
   if (wind > 0 && resistance - about.slopeMoment >= 0) {
-    const perPressure = wind / evaluation.pressure;
+    const perUnit = chapter.work(perPressure, [wind, evaluation.pressure]);
     const limit = chapter.work(linearLimit, [
       resistance,
       about.slopeMoment,
       combination.wind,
-      perPressure,
+      perUnit,
     ]);
     speedSteps(evaluation, chapter, combination, limit);
   }
@@ -215,7 +237,7 @@ function slideSteps(
   held: Hold["terms"]["ASD"]["holdings"][number],
   found: Components,
 ): void {
-  const { terms, sliding } = held;
+  const { terms } = held;
   const q = evaluation.pressure;
   const unit = {
     fx: found.fxNoArch / q,
@@ -224,7 +246,9 @@ function slideSteps(
     turnRight: (found.my + (held.lines[0]?.line.distance ?? 0) * found.fz) / q,
     turnLeft: (-found.my + (held.lines[1]?.line.distance ?? 0) * found.fz) / q,
   };
-  slideTrial(chapter, sliding, unit, q, {
+  const { fxNoArch: fx, fy, fz, mx, my } = found;
+  const subject = { held, wind: { fx, fy, fz, mx, my }, unit, design: q };
+  slideTrial(chapter, subject, q, {
     note: outcome.withoutArch
       ? "walls and ends only: roof suction may not relieve drag"
       : "all surfaces",
@@ -239,11 +263,13 @@ function slideSteps(
     const first = derived("first pressure at which demand exceeds resistance");
     const searched = taken(bySearch, "searched", "q_c", name, outcome.limit, "pressure", first);
     const limit = chapter.work(searched, []);
-    if (limit > 0) slideTrial(chapter, sliding, unit, limit, { mark: ",c", note: "trial at q_c" });
+    if (limit > 0) slideTrial(chapter, subject, limit, { mark: ",c", note: "trial at q_c" });
     speedSteps(evaluation, chapter, combination, limit);
     return;
   }
   const slope = Math.hypot(sx, sy);
+  chapter.work(perPressure, [h * q, q], { symbol: "h", note: "horizontal" });
+  chapter.work(perPressure, [fz, q], { symbol: "v", note: "uplift" });
   const inputs = [friction, terms.deadNormal, slope, combination.wind, h, unit.fz] as const;
   speedSteps(evaluation, chapter, combination, Math.max(0, chapter.work(slidingLimit, inputs)));
 }

@@ -11,11 +11,11 @@ export const factoredWeight = formula({
   arguments: [
     ["gamma_D", "weight factor of the combination", "ratio"],
     ["D", "weight", "force"],
-    ["c_s", "cosine of the ground slope", "ratio"],
+    ["s", "slope of the ground", "angle"],
   ],
-  expression: "gamma_D * D * c_s",
+  expression: "gamma_D * D * cos(s)",
   citation: derived("component normal to the ground"),
-  evaluate: (factor, weight, cosine) => factor * weight * cosine,
+  evaluate: (factor, weight, slope) => factor * weight * Math.cos(slope),
 });
 
 const armAbout = formula({

@@ -21,6 +21,7 @@ export function leastChapter(evaluation: Evaluation): Chapter | null {
   const chapter = new Chapter(
     "M",
     `Least load of the standard: does it ${verb}? ${state.words}, ${load.words}`,
+    ["B"],
   );
   const terms = load.bands.map(({ pressure, area, height }, index) => {
     const mark = String(index + 1);

@@ -35,6 +35,8 @@ import type { Evaluation } from "../review/evaluate.ts";
 
 /** What a wind along one axis adds up to, N and N m, downwind and tipping downwind positive. */
 export interface ParentWork {
+  /** Its chapter. */
+  readonly id: string;
   readonly drag: number;
   readonly archDrag: number;
   /** Toward the front, wind across only. */
@@ -55,7 +57,7 @@ export function parentChapter(
   directed: DirectedLoad,
   ends: EndsPresent,
 ): { chapter: Chapter; work: ParentWork } {
-  const chapter = new Chapter(id, title);
+  const chapter = new Chapter(id, title, ["Q", "G"]);
   const sums = new Sums(chapter);
   const { set } = directed;
   if (set) zones(evaluation, chapter, sums, axis, set);
@@ -65,7 +67,7 @@ export function parentChapter(
   return { chapter, work: sums.close() };
 }
 
-type Kind = keyof ParentWork;
+type Kind = Exclude<keyof ParentWork, "id">;
 
 const measures: Record<Kind, "force" | "moment"> = {
   drag: "force",
@@ -122,6 +124,7 @@ class Sums {
       );
     };
     return {
+      id: this.chapter.id,
       drag: total("drag"),
       archDrag: total("archDrag"),
       side: total("side"),

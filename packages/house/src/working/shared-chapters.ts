@@ -1,19 +1,10 @@
 import { Chapter, cite, taken } from "@hoopstay/core";
-import {
-  directionality,
-  elevationFactor,
-  fromGust,
-  fromService,
-  gustFactor,
-  hillDistanceFactor,
-  hillFactor,
-  hillFactorOf,
-  hillHeightFactor,
-  hillShapeFactor,
-} from "@hoopstay/load";
+import { directionality, elevationFactor, fromGust, fromService, gustFactor } from "@hoopstay/load";
 import { bearingInset } from "@hoopstay/stability";
 import type { EvaluatedState, Evaluation } from "../review/evaluate.ts";
 import { grossAreas } from "../state/states.ts";
+import { factorSteps } from "./factor-steps.ts";
+import { hillSteps } from "./hill-steps.ts";
 import { mustAgree } from "./must-agree.ts";
 import {
   basePressure,
@@ -57,7 +48,7 @@ export function shellChapter({ house, shell }: Evaluation): Chapter {
 
 /** From the speed as given to the pressure that multiplies every bracket. */
 export function pressureChapter({ site, shell, factors }: Evaluation): Chapter {
-  const chapter = new Chapter("Q", "Velocity pressure");
+  const chapter = new Chapter("Q", "Velocity pressure", ["G"]);
   const { edition, exposure, elevation, hill } = site.place;
   chapter.work(directionality, []);
   chapter.work(gustFactor, []);
@@ -69,21 +60,21 @@ export function pressureChapter({ site, shell, factors }: Evaluation): Chapter {
   const kz = chapter.work(edition.exposureCoefficient, [z, factors.gradientHeight, factors.alpha], {
     note,
   });
-  let kzt = 1;
-  if (hill) {
-    const { k, mu, gamma, steepness, length, placeKnown } = hillFactorOf(hill, exposure, shell.h);
-    const k1 = chapter.work(hillShapeFactor, [k, steepness]);
-    const k2 = placeKnown ? chapter.work(hillDistanceFactor, [hill.distance ?? 0, mu, length]) : 1;
-    const k3 = placeKnown ? chapter.work(hillHeightFactor, [gamma, shell.h, length]) : 1;
-    const unknown = "place on the hill unknown: K_2 = K_3 = 1";
-    kzt = chapter.work(hillFactor, [k1, k2, k3], placeKnown ? undefined : { note: unknown });
-  }
+  const kzt = hillSteps(chapter, hill, exposure, shell.h);
   const ke = elevation === undefined ? 1 : chapter.work(elevationFactor, [elevation]);
   const kd = directionality.value;
   chapter.work(edition.velocityPressure, [kz, kzt, kd, ke, speed]);
+  const unit = chapter.work(edition.velocityPressure, [kz, kzt, kd, ke, 1], { symbol: "q_u" });
+  chapter.work(edition.pressure, [unit, kd, 1, 0], {
+    symbol: "q_1",
+    note: "K_d q_h at 1 m/s, for a coefficient of 1",
+  });
   chapter.work(basePressure, [factors.perSpeedSquared, speed]);
   return chapter;
 }
+
+/** Id of the chapter on the openings of a state. */
+export const openingsId = (state: string): string => `O-${state}`;
 
 /** Which openings decide the enclosure class of a state. */
 export function enclosureChapter(
@@ -91,7 +82,8 @@ export function enclosureChapter(
   { state, enclosure }: EvaluatedState,
 ): Chapter | null {
   if (!enclosure) return null;
-  const chapter = new Chapter(`O-${state.id}`, `Openings: ${state.words}: ${enclosure.kind}`);
+  const title = `Openings: ${state.words}: ${enclosure.kind}`;
+  const chapter = new Chapter(openingsId(state.id), title, ["G"]);
   const gross = grossAreas(shell);
   for (const wall of enclosure.walls) {
     const symbolOf = (symbol: string) => ({ symbol: `${symbol},${wall.wall}` });
@@ -113,9 +105,10 @@ export function enclosureChapter(
   return chapter;
 }
 
-/** Weight and base lines of the house as it is held. */
+/** Ground, load factors and base lines of the house as it is held. */
 export function holdChapter({ house, site, holds }: Evaluation): Chapter {
-  const chapter = new Chapter("B", "Base lines");
+  const chapter = new Chapter("B", "Ground, load factors, base lines");
+  factorSteps(chapter, site);
   for (const hold of holds) {
     const low = hold.holdings[0]?.weight.W ?? 0;
     chapter.work(bearingInset, [low, house.rail.width, site.bearing], { note: hold.words });

@@ -59,6 +59,7 @@ function outcomeChapter(
   return checkChapter(evaluation, {
     id,
     title: `${lead}Does it ${verb}? ${state.words}, load case ${windCase.number}, wind toward ${directionCode(windCase)}`,
+    state: state.id,
     outcome,
     set,
     hold,

@@ -38,6 +38,31 @@ export const hillRows: Record<
   hill: { B: 0.95, C: 1.05, D: 1.15, gamma: 4, upwind: 1.5, downwind: 1.5 },
 };
 
+const height = ["H", "height of the hill", "length"] as const;
+const half = ["L", "half-length of the hill, as entered", "length"] as const;
+
+export const countedSteepness = formula({
+  id: "hill-steepness",
+  symbol: "s",
+  name: "steepness of the hill, as it counts",
+  measure: "ratio",
+  arguments: [height, half],
+  expression: "min(0.5, H / L)",
+  citation: figure,
+  evaluate: (rise, length) => Math.min(0.5, rise / length),
+});
+
+export const countedLength = formula({
+  id: "hill-length",
+  symbol: "L_h",
+  name: "half-length of the hill, as it counts",
+  measure: "length",
+  arguments: [half, height],
+  expression: "max(L, 2 * H)",
+  citation: figure,
+  evaluate: (length, rise) => Math.max(length, 2 * rise),
+});
+
 export const hillShapeFactor = formula({
   id: "hill-k1",
   symbol: "K_1",
@@ -104,9 +129,8 @@ export const hillFactor = formula({
  */
 export function hillFactorOf(hill: Hill, exposure: Exposure, z: number): HillFactor {
   const row = hillRows[hill.shape];
-  const steep = hill.height / hill.halfLength > 0.5;
-  const steepness = steep ? 0.5 : hill.height / hill.halfLength;
-  const length = steep ? 2 * hill.height : hill.halfLength;
+  const steepness = countedSteepness.evaluate(hill.height, hill.halfLength);
+  const length = countedLength.evaluate(hill.halfLength, hill.height);
   const placeKnown = hill.distance !== undefined;
   const x = hill.distance ?? 0;
   const mu = x > 0 ? row.downwind : row.upwind;

@@ -1,6 +1,7 @@
 import { Refusal, type System } from "@hoopstay/core";
 import {
   compareReview,
+  holdChapters,
   makeReview,
   moveCard,
   type PathComplaint,
@@ -26,8 +27,8 @@ export function paperOf(loaded: Loaded, paper: Paper, system: System): string {
   const { evaluation, meta } = loaded;
   switch (paper.name) {
     case "report": {
-      const holding = { hold: holdOf(loaded), ladder: ladderOf(loaded, null) };
-      return renderReport(makeReview(evaluation, meta, { ...full, holding }), { system }).html;
+      const review = makeReview(evaluation, meta, { ...full, holding: holdingOf(loaded) });
+      return renderReport(review, { system }).html;
     }
     case "first": {
       const review = makeReview(evaluation, meta, { ...full, chain: linksOf(loaded) });
@@ -81,6 +82,12 @@ const nameOf = (change: Readonly<Record<string, unknown>>): string =>
     .map(([key, value]) => `${key}: ${value ?? "none"}`)
     .join("; ");
 
+const holdingOf = (loaded: Loaded) => ({
+  hold: holdOf(loaded),
+  ladder: ladderOf(loaded, null),
+  chapters: holdChapters(loaded.evaluation),
+});
+
 /** The working of the anchors or the links, or of one load case in full. */
 function workingOf(loaded: Loaded, of: WorkingOf, system: System): string {
   const { evaluation, meta } = loaded;
@@ -89,7 +96,7 @@ function workingOf(loaded: Loaded, of: WorkingOf, system: System): string {
     return workingMarkup(review, workingOfCase(evaluation, of.caseId), system);
   }
   const beside = {
-    anchors: () => ({ holding: { hold: holdOf(loaded), ladder: ladderOf(loaded, null) } }),
+    anchors: () => ({ holding: holdingOf(loaded) }),
     links: () => ({ chain: linksOf(loaded) }),
   }[of]();
   return workingMarkup(makeReview(evaluation, meta, { ...full, ...beside }), [], system);

@@ -1,9 +1,8 @@
-import type { Chapter, Measure } from "@hoopstay/core";
+import type { Argument, Chapter, Measure } from "@hoopstay/core";
 
 /** A step whose result a later one may put in. */
 interface Result {
   readonly number: string;
-  readonly chapter: string;
   readonly symbol: string;
   readonly measure: Measure;
   readonly value: number;
@@ -13,61 +12,72 @@ interface Result {
 const same = (one: number, other: number): boolean =>
   Math.abs(one - other) <= 1e-12 * Math.max(Math.abs(one), Math.abs(other));
 
-const letterOf = (symbol: string): string => symbol.split("_")[0] as string;
+const letterOf = (symbol: string): string => symbol.split(/[_,]/)[0] as string;
 
 /** Moments and forces stand in for one another in formulas that serve both. */
 const kin = (one: Measure, other: Measure): boolean =>
   one === other || [one, other].every((measure) => measure === "force" || measure === "moment");
 
+/** Measures that are put in with either sign. */
+const directed: readonly Measure[] = ["force", "moment", "area", "volume"];
+
+/** Whether a result may be what was put in; of ratios, many of which are alike, only one of its letter. */
+function couldBe({ symbol, measure, value }: Result, input: number, asked: Argument): boolean {
+  if (!kin(measure, asked.measure)) return false;
+  if (directed.includes(measure)) return same(Math.abs(value), Math.abs(input));
+  const alike = measure !== "ratio" || letterOf(symbol) === letterOf(asked.symbol);
+  return alike && same(value, input);
+}
+
+/** How a result may be named, the likest first. */
+const likeness = [
+  (symbol: string, asked: string): boolean => symbol === asked,
+  (symbol: string, asked: string): boolean => letterOf(symbol) === letterOf(asked),
+  (): boolean => true,
+];
+
 /**
- * Which earlier step every number put in came out of: one of the same size and measure, of its own
- * chapter first, then of one already named in it, the same symbol, the nearest. Noughts and ones name
- * none, nor does a plain ratio of another name in another chapter, or a whole number of another
- * letter: they may be equal by chance.
+ * Which earlier step every number put in came out of: one of its size and measure, of its own chapter
+ * first, then of those that this rests on, in their order; of these one of the same symbol, of the
+ * same letter, the nearest. Noughts and ones name none: they may be equal by chance.
  */
 export function originsOf(
   chapters: readonly Chapter[],
   numberOf: (chapter: Chapter, place: number) => string,
 ): Map<string, string> {
   const origins = new Map<string, string>();
-  const earlier = new Map<string, Result[]>();
-  const keyOf = (value: number): string => Math.abs(value).toPrecision(9);
+  const results = new Map<string, Result[]>();
   for (const chapter of chapters) {
-    const named = new Set<string>();
+    const own: Result[] = [];
+    const known = [own, ...chapter.restsOn.map((id) => results.get(id) ?? [])];
     chapter.steps.forEach((step, place) => {
-      const number = numberOf(chapter, place);
       const { formula, inputs, symbol, value } = step;
       const told = formula.arguments.flatMap((argument, at) => {
-        const input = inputs[at] as number;
-        if (input === 0 || Math.abs(input) === 1 || !Number.isFinite(input)) return [];
-        const alike = (earlier.get(keyOf(input)) ?? []).filter(
-          (one) =>
-            same(Math.abs(one.value), Math.abs(input)) &&
-            kin(one.measure, argument.measure) &&
-            (argument.measure !== "ratio" ||
-              one.symbol === argument.symbol ||
-              (one.chapter === chapter.id &&
-                (!Number.isInteger(input) || letterOf(one.symbol) === letterOf(argument.symbol)))),
-        );
-        const own = alike.filter((one) => one.chapter === chapter.id);
-        const namesake = (one: Result): boolean => one.symbol === argument.symbol;
-        const found =
-          own.findLast(namesake) ??
-          own.at(-1) ??
-          alike.findLast((one) => named.has(one.chapter)) ??
-          alike.findLast(namesake) ??
-          alike.at(-1);
-        if (found) named.add(found.chapter);
+        const found = sourceOf(inputs[at] as number, argument, known);
         return found ? [`${argument.symbol} from ${found.number}`] : [];
       });
+      const number = numberOf(chapter, place);
       if (told.length > 0) origins.set(number, told.join(", "));
-      if (!Number.isFinite(value)) return;
-      const key = keyOf(value);
-      const results = earlier.get(key) ?? [];
-      const { measure } = formula;
-      results.push({ number, chapter: chapter.id, symbol, measure, value });
-      earlier.set(key, results);
+      own.push({ number, symbol, measure: formula.measure, value });
     });
+    results.set(chapter.id, own);
   }
   return origins;
+}
+
+/** The step that an input came out of, in the first of some chapters that has one. */
+function sourceOf(
+  input: number,
+  argument: Argument,
+  known: readonly (readonly Result[])[],
+): Result | undefined {
+  if (input === 0 || Math.abs(input) === 1 || !Number.isFinite(input)) return undefined;
+  for (const results of known) {
+    const alike = results.filter((one) => couldBe(one, input, argument));
+    for (const like of likeness) {
+      const found = alike.findLast((one) => like(one.symbol, argument.symbol));
+      if (found) return found;
+    }
+  }
+  return undefined;
 }

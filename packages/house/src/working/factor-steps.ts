@@ -1,0 +1,39 @@
+import { type Chapter, type Citation, cite, judged, type Measure, taken } from "@hoopstay/core";
+import { combinationCitations, combinations } from "@hoopstay/stability";
+import type { Site } from "../model/site-model.ts";
+
+const loading = cite(
+  "asce-7-16",
+  "1.0 D of 2.4.1, combination 5; 1.2 D of 2.3.1, combination 4",
+  "memory",
+);
+const entered = judged("as entered in the site file");
+
+/** What the checks take from the ground and from their combination, each with its source. */
+export function factorSteps(chapter: Chapter, site: Site): void {
+  const { combination: id, slope } = site;
+  const show = (
+    symbol: string,
+    name: string,
+    value: number,
+    citation: Citation,
+    measure: Measure = "ratio",
+    origin = "as its source has it",
+  ) => chapter.work(taken(origin, `given-${symbol}`, symbol, name, value, measure, citation), []);
+  show("mu", "low friction on this ground", site.friction, site.frictionCitation);
+  show("q_allow", "bearing of this ground", site.bearing, site.bearingCitation, "pressure");
+  const factors = combinations.find((one) => one.id === id);
+  if (factors) {
+    show("gamma_D", `${id} factor on weight that holds`, factors.dead, combinationCitations[id]);
+    show("gamma_W", `${id} factor on wind`, factors.wind, combinationCitations[id]);
+    show("gamma_T", `${id} factor on pulls`, factors.anchor, combinationCitations.anchor);
+    if (slope) show("gamma_S", `${id} factor on weight that slides`, factors.slope, loading);
+  }
+  if (!slope) return;
+  show("s", "slope of the ground", slope.angle, entered, "angle", "entered");
+  slope.downhill?.forEach((part, at) => {
+    const [axis, toward] = at === 0 ? ["x", "right"] : ["y", "front"];
+    const name = `how far downhill is to the ${toward}`;
+    show(`d_${axis}`, name, part, entered, "ratio", "from the compass points entered");
+  });
+}
