@@ -1,5 +1,6 @@
 import { Chapter } from "@hoopstay/core";
 import { proofLoad, stiffnessFromTests, stiffnessWithoutTests } from "@hoopstay/ground";
+import { caseStride } from "@hoopstay/load";
 import { properties } from "@hoopstay/section";
 import { balanceSums } from "@hoopstay/stability";
 import { towSummary } from "../hold-down/tow.ts";
@@ -13,6 +14,7 @@ import type { Evaluation } from "../review/evaluate.ts";
 import { caseId, setLetters } from "../review/summaries.ts";
 import { directionCode } from "../review/words.ts";
 import { certificateAt, lowestJoint } from "../together/joint.ts";
+import { jointSteps } from "./joint-steps.ts";
 import { railBalance } from "./rail-balance.ts";
 
 /** Each kind of anchor on this ground, and each fitted one that is rated otherwise than its kind. */
@@ -95,6 +97,12 @@ function jointChapter(evaluation: Evaluation): Chapter[] {
   const state = states.find(({ set }) => set === result.set)?.state.words ?? "";
   const title = `Everything at once, in balance at ${result.factor.toFixed(4)} of the design wind: ${state}, load case ${result.windCase.number}, wind toward ${directionCode(result.windCase)}, ${result.weight} weight`;
   const chapter = new Chapter("J", title);
+  const at = result.row * caseStride;
+  const whole = Array.from(
+    result.table.components.slice(at, at + 6),
+    (unit) => evaluation.pressure * unit,
+  );
+  jointSteps(chapter, certificate, result.worst.system.problem.terms, whole);
   for (const { formula, inputs } of balanceSums(certificate)) chapter.work(formula, inputs);
   return [chapter];
 }

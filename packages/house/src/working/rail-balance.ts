@@ -29,13 +29,13 @@ const railWeight = formula({
 const anchorBalance = formula({
   id: "anchor-balance",
   symbol: "T_v",
-  name: "upright pull of the anchor: what lifts its rail, less what holds it otherwise",
+  name: "upright pull: what lifts the rail, less what else holds it",
   measure: "force",
   arguments: [
     ["gamma_W", "wind factor of the combination", "ratio"],
     ["F_rail", "uplift of the rail", "force"],
     ["D_r", "weight on the rail", "force"],
-    ["B_r", "fixed ballast on the rail, less what the slope lifts of it", "force"],
+    ["B_r", "fixed ballast on the rail, less what the slope lifts", "force"],
     ["N_r", "push of the ground", "force"],
     ["T_o", "upright pull of the rail's other anchors", "force"],
   ],
@@ -106,7 +106,7 @@ export function railBalance(
   const ballast = Math.abs(rest) > 1e-9 * size ? rest : 0;
   const show = (symbol: string, name: string, origin: string, value: number): number => {
     if (value === 0) return 0;
-    const place = derived("rail as a beam on the ground and its anchors, worst of all loads");
+    const place = derived("rail as a beam on ground and anchors, worst of all loads");
     return chapter.work(taken(origin, symbol, symbol, name, value, "force", place), []);
   };
   const solved = "found by a solver";

@@ -42,10 +42,10 @@ const tethersAgainst = formula({
 const atPressure = formula({
   id: "wind-at-pressure",
   symbol: "F_c",
-  name: "wind at the pressure of the trial",
+  name: "wind at that pressure",
   measure: "force",
   arguments: [
-    ["F", "wind at the design pressure", "force"],
+    ["F", "wind by design", "force"],
     ["q_c", "pressure of the trial", "pressure"],
     ["q", "K_d q_h", "pressure"],
   ],

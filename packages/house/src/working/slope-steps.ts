@@ -35,7 +35,7 @@ const windDirection = formula({
 const slopePart = formula({
   id: "slope-part",
   symbol: "S_x",
-  name: "slope, less what of it would push against the wind",
+  name: "slope, less what of it pushes against the wind",
   measure: "force",
   arguments: [
     ["S", "factored weight along the slope", "force"],
@@ -47,7 +47,7 @@ const slopePart = formula({
     ["u_y", "wind to the front", "ratio"],
   ],
   expression: "S * (d - u * min(0, d_x * u_x + d_y * u_y))",
-  citation: derived("component in the plane of the ground; relief left out, safe side"),
+  citation: derived("component along the ground; no relief, safe side"),
   evaluate: (weight, d, u, dx, ux, dy, uy) => weight * (d - u * Math.min(0, dx * ux + dy * uy)),
 });
 
