@@ -54,7 +54,7 @@ const slopePart = formula({
 const slopeMoment = formula({
   id: "slope-moment",
   symbol: "S_M",
-  name: "moment of the slope about the line, none that relieves",
+  name: "moment of the slope, none that relieves",
   measure: "moment",
   arguments: [
     ["S", "factored weight along the slope", "force"],
@@ -88,7 +88,7 @@ export function slopeSteps(
   const ux = still ? 1 : workOnce(chapter, windDirection, [fx, fx, fy], { symbol: "u_x" });
   const uy = still ? 0 : workOnce(chapter, windDirection, [fy, fx, fy], { symbol: "u_y" });
   const found = (symbol: string, value: number): number => {
-    const place = derived("downhill unknown: the direction that is worst");
+    const place = derived("downhill unknown: the worst direction");
     const one = taken("found by search", symbol, symbol, "worst downhill", value, "ratio", place);
     return chapter.work(one, []);
   };
