@@ -97,7 +97,8 @@ export function railBalance(
   const lift = chapter.work(railUplift, [component(2), n, component(4), span], { note });
   workOnce(chapter, factoredWeight, [combination.dead, weight.W, slope?.angle ?? 0]);
   const down = workOnce(chapter, railWeight, [deadNormal, n, weight.x, span]);
-  const own = onSide(anchors, load.side);
+  // Loads that are alike on both rails stand once: this one may have been made of the other's.
+  const own = onSide(anchors, anchor.side);
   const { ground, pulls } = reactionsOf(loads, own, load, stiffnessTimes);
   const others = total(pulls) - (pulls[own.indexOf(anchor)] as number);
   const whole = total(forcesOf(loads, load));

@@ -55,7 +55,7 @@ const atPressure = formula({
 });
 
 /** Wind of a case on the whole house, N and N m. */
-export interface CaseWind {
+interface CaseWind {
   readonly fx: number;
   readonly fy: number;
   readonly fz: number;

@@ -2,7 +2,7 @@ import { type Chapter, derived, formula, taken } from "@hoopstay/core";
 import type { BaseLine, HoldingTerms } from "@hoopstay/stability";
 import { workOnce } from "./work-once.ts";
 
-export const downslopeWeight = formula({
+const downslopeWeight = formula({
   id: "downslope-weight",
   symbol: "S",
   name: "factored weight along the slope",
