@@ -14,8 +14,8 @@ import { build } from "esbuild";
 import { buildPage } from "../page/build.mjs";
 import { noticesOf, packagesOf } from "./notices.mjs";
 
-// Bundles the command into four files, so that a check reads what it needs only: the program with
-// `check`, the other commands, the published values, the report. Beside a bundle lies V8's compiled
+// Bundles the command into five files, so that a check reads what it needs only: the program with
+// `check`, the other commands, the published values, the schemas, the report. Beside a bundle lies V8's compiled
 // code of it, so that a start compiles nothing: launch.cjs runs the one with the other.
 const here = import.meta.dirname;
 const root = join(here, "../..");
@@ -26,6 +26,7 @@ const bundles = {
   program: join(here, "src/main.ts"),
   more: join(here, "src/commands/more.ts"),
   evidence: join(here, "src/commands/evidence.ts"),
+  schema: join(here, "src/commands/schema.ts"),
   report: join(root, "packages/report/src/index.ts"),
 };
 
@@ -41,10 +42,12 @@ const apart = {
       namespace: "none",
     }));
     plugin.onLoad({ filter: /./, namespace: "none" }, () => ({ contents: "" }));
-    plugin.onResolve({ filter: /\/(more\.ts|evidence\.ts|report)$/ }, ({ kind, path }) =>
-      kind === "dynamic-import"
-        ? { path: `./${basename(path, ".ts")}.cjs`, external: true }
-        : undefined,
+    plugin.onResolve(
+      { filter: /\/(more\.ts|evidence\.ts|schema\.ts|report)$/ },
+      ({ kind, path }) =>
+        kind === "dynamic-import"
+          ? { path: `./${basename(path, ".ts")}.cjs`, external: true }
+          : undefined,
     );
   },
 };

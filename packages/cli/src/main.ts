@@ -63,7 +63,7 @@ program
     if (!["house", "site", "result"].includes(name)) {
       throw new Refusal([commandComplaint(`schema ${name}`, "house, site or result")]);
     }
-    const { jsonSchema } = await import("./commands/more.ts");
+    const { jsonSchema } = await import("./commands/schema.ts");
     process.stdout.write(`${JSON.stringify(jsonSchema(name as SchemaName), null, 2)}\n`);
   });
 

@@ -1,5 +1,4 @@
 /** The commands beside `check`: a bundle of their own, so that a check starts without them. */
-export { jsonSchema } from "@hoopstay/house";
 export { card } from "./card.ts";
 export { compare } from "./compare.ts";
 export { first } from "./first.ts";

@@ -2,7 +2,7 @@ import { type Chapter, judged, type Measure, taken } from "@hoopstay/core";
 import { classValues } from "./class-values.ts";
 import type { Clay, Sand, Soil } from "./soil.ts";
 
-const entered = judged("values of an engineer, as entered in the site file");
+const entered = judged("an engineer's, as entered in the site file");
 
 /** The values of the ground that a theory starts from: those of its class, or an engineer's. */
 export function soilSteps(values: Sand | Clay, soil: Soil, chapter: Chapter): void {

@@ -5,7 +5,7 @@ import { AnchoredRail } from "./anchored-rail.ts";
 import { Balances } from "./balanced-forces.ts";
 import { type RailSide, railSides } from "./case-on-rails.ts";
 import { combinationOf } from "./dead-on-rails.ts";
-import type { RailLoadSource, RailLoads } from "./rail-loads.ts";
+import type { RailLoad, RailLoadSource, RailLoads } from "./rail-loads.ts";
 import { type RailCompliance, railCompliance } from "./rail-on-ground.ts";
 import { sidePull, stiffnessTimes, tetherTension, uprightStiffness } from "./tether.ts";
 import { TrialOrder, type WorstPull, worstPulls } from "./worst-pulls.ts";
@@ -22,7 +22,7 @@ export interface AnchorPull {
   /** Over the allowable pull in the combination. */
   readonly ratio: number;
   /** The load that does it; null where none pulls on the anchor. */
-  readonly governs: RailLoadSource | null;
+  readonly governs: RailLoad | null;
   /** Times the anchor's stiffness at which it comes out worst. */
   readonly stiffnessTimes: number;
 }

@@ -33,7 +33,6 @@ export function factorSteps(chapter: Chapter, site: Site): void {
   show("s", "slope of the ground", slope.angle, entered, "angle", "entered");
   slope.downhill?.forEach((part, at) => {
     const [axis, toward] = at === 0 ? ["x", "right"] : ["y", "front"];
-    const name = `how far downhill is to the ${toward}`;
-    show(`d_${axis}`, name, part, entered, "ratio", "from the compass points entered");
+    show(`d_${axis}`, `downhill to the ${toward}`, part, entered, "ratio", "by compass points");
   });
 }

@@ -20,7 +20,7 @@ const told = (met: boolean) => ({
   note: met ? "met" : "not met; it counts all the same, safe side",
 });
 
-const noNumber = { note: "near the crest of an escarpment, says the standard, without a number" };
+const noNumber = { note: "of an escarpment: near the crest, without a number" };
 
 /** The conditions under which a hill counts, and its factor at height z, step by step. */
 export function hillSteps(
@@ -56,6 +56,6 @@ export function hillSteps(
   const k3 = placeKnown ? chapter.work(hillHeightFactor, [gamma, z, length]) : 1;
   const where = placeKnown ? "" : "; place on the hill unknown: K_2 = K_3 = 1";
   const upwind =
-    "conditions 1 and 2 of 26.8.1, on the ground upwind, are not asked for: taken as met, safe side";
+    "conditions 1 and 2, the ground upwind, are not asked for: taken as met, safe side";
   return chapter.work(hillFactor, [k1, k2, k3], { note: `${upwind}${where}` });
 }

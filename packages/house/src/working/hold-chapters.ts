@@ -1,10 +1,11 @@
-import { Chapter, derived, taken } from "@hoopstay/core";
-import { proofLoad } from "@hoopstay/ground";
+import { Chapter } from "@hoopstay/core";
+import { proofLoad, stiffnessFromTests, stiffnessWithoutTests } from "@hoopstay/ground";
+import { caseStride } from "@hoopstay/load";
 import { properties } from "@hoopstay/section";
 import { balanceSums } from "@hoopstay/stability";
 import { towSummary } from "../hold-down/tow.ts";
 import { countedOnRails } from "../layout/layout-review.ts";
-import { anchorPulls } from "../rail-pull/anchor-pulls.ts";
+import { anchorPulls, sineOf } from "../rail-pull/anchor-pulls.ts";
 import { railLoadsOf } from "../rail-pull/rail-loads.ts";
 import { groundModulus, modulusOf, railBendingStiffness } from "../rail-pull/rail-stiffness.ts";
 import { sidePull, tetherTension, uprightStiffness } from "../rail-pull/tether.ts";
@@ -13,6 +14,8 @@ import type { Evaluation } from "../review/evaluate.ts";
 import { caseId, setLetters } from "../review/summaries.ts";
 import { directionCode } from "../review/words.ts";
 import { certificateAt, lowestJoint } from "../together/joint.ts";
+import { jointSteps } from "./joint-steps.ts";
+import { railBalance } from "./rail-balance.ts";
 
 /** Each kind of anchor on this ground, and each fitted one that is rated otherwise than its kind. */
 function ratingsOf({ house, site, ratings }: Evaluation): Rating[] {
@@ -46,7 +49,8 @@ function ratingChapters(evaluation: Evaluation): Chapter[] {
 function pullChapter(evaluation: Evaluation): Chapter[] {
   const anchors = countedOnRails(evaluation);
   if (anchors.length === 0) return [];
-  const found = anchorPulls(railLoadsOf(evaluation), anchors);
+  const loads = railLoadsOf(evaluation);
+  const found = anchorPulls(loads, anchors);
   if (found.outcome !== "held") return [];
   const chapter = new Chapter("A", "Worst pull of each anchor, by the stiffness of its rail");
   const { tube } = evaluation.house.rail;
@@ -56,22 +60,27 @@ function pullChapter(evaluation: Evaluation): Chapter[] {
   chapter.work(railBendingStiffness, [modulus.value, second], { note: "one rail, nominal wall" });
   chapter.work(groundModulus, [], { note: "under the rail's width; it pushes and never pulls" });
   for (const { anchor, upright, governs, stiffnessTimes: times } of found.anchors) {
-    const sine = -anchor.toward[2];
+    const sine = sineOf(anchor);
+    const at = evaluation.house.anchors.findIndex(({ name }) => name === anchor.name);
+    const tested = evaluation.ratings[at]?.tested;
+    if (tested) chapter.work(stiffnessFromTests, [tested], { note: anchor.name });
+    else chapter.work(stiffnessWithoutTests, [anchor.allowable], { note: anchor.name });
     chapter.work(uprightStiffness, [anchor.stiffness, sine], {
       note: `${anchor.name}; worst at ${times} times this stiffness`,
     });
     if (governs) {
       const { state, caseIndex, weight } = governs;
       const letter = setLetters(evaluation).get(state.set) ?? "";
-      const name = `upright pull of ${anchor.name}: ${state.state.words}, case ${caseId(letter, caseIndex)}, ${weight} weight`;
-      const place = derived("rail as a beam on the ground and its anchors, worst of all loads");
-      chapter.work(
-        taken("found by a solver", "upright-pull", "T_v", name, upright, "force", place),
-        [],
+      const note = `${anchor.name}: ${state.state.words}, case ${caseId(letter, caseIndex)}, ${weight} weight`;
+      railBalance(
+        chapter,
+        loads,
+        anchors,
+        { anchor, upright, governs, stiffnessTimes: times },
+        note,
       );
     }
-    const note = `${anchor.name}; upright pull from the rail on its anchors and the ground`;
-    const tension = chapter.work(tetherTension, [upright, sine], { note });
+    const tension = chapter.work(tetherTension, [upright, sine], { note: anchor.name });
     chapter.work(sidePull, [tension, sine], { note: anchor.name });
     chapter.work(proofLoad, [tension], { note: anchor.name });
   }
@@ -88,6 +97,12 @@ function jointChapter(evaluation: Evaluation): Chapter[] {
   const state = states.find(({ set }) => set === result.set)?.state.words ?? "";
   const title = `Everything at once, in balance at ${result.factor.toFixed(4)} of the design wind: ${state}, load case ${result.windCase.number}, wind toward ${directionCode(result.windCase)}, ${result.weight} weight`;
   const chapter = new Chapter("J", title);
+  const at = result.row * caseStride;
+  const whole = Array.from(
+    result.table.components.slice(at, at + 6),
+    (unit) => evaluation.pressure * unit,
+  );
+  jointSteps(chapter, certificate, result.worst.system.problem.terms, whole);
   for (const { formula, inputs } of balanceSums(certificate)) chapter.work(formula, inputs);
   return [chapter];
 }

@@ -2,6 +2,7 @@ import { type Chapter, derived, formula, sumOf } from "@hoopstay/core";
 import { leverMoment } from "@hoopstay/load";
 import { type BaseLine, combinationCitations, type HoldingTerms } from "@hoopstay/stability";
 import { mustAgree } from "./must-agree.ts";
+import { workOnce } from "./work-once.ts";
 
 export const factoredWeight = formula({
   id: "factored-weight",
@@ -54,8 +55,9 @@ const anchorDown = formula({
 export function weightAbout(chapter: Chapter, terms: HoldingTerms, line: BaseLine): void {
   const { x, y } = terms.holding.weight;
   const { distance, nx, ny } = line;
-  const arm = chapter.work(armAbout, [distance, nx, x, ny, y], { note: "centre of the weight" });
-  chapter.work(leverMoment, [terms.deadNormal, arm], { symbol: "R_D" });
+  const note = "centre of the weight";
+  const arm = workOnce(chapter, armAbout, [distance, nx, x, ny, y], { note });
+  workOnce(chapter, leverMoment, [terms.deadNormal, arm], { symbol: "R_D" });
 }
 
 /** What every anchor counts, about a line where there is one, and the sum. */

@@ -42,10 +42,10 @@ const tethersAgainst = formula({
 const atPressure = formula({
   id: "wind-at-pressure",
   symbol: "F_c",
-  name: "wind at the pressure of the trial",
+  name: "wind at that pressure",
   measure: "force",
   arguments: [
-    ["F", "wind at the design pressure", "force"],
+    ["F", "wind by design", "force"],
     ["q_c", "pressure of the trial", "pressure"],
     ["q", "K_d q_h", "pressure"],
   ],
@@ -55,7 +55,7 @@ const atPressure = formula({
 });
 
 /** Wind of a case on the whole house, N and N m. */
-export interface CaseWind {
+interface CaseWind {
   readonly fx: number;
   readonly fy: number;
   readonly fz: number;

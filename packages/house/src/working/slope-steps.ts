@@ -1,7 +1,8 @@
 import { type Chapter, derived, formula, taken } from "@hoopstay/core";
 import type { BaseLine, HoldingTerms } from "@hoopstay/stability";
+import { workOnce } from "./work-once.ts";
 
-export const downslopeWeight = formula({
+const downslopeWeight = formula({
   id: "downslope-weight",
   symbol: "S",
   name: "factored weight along the slope",
@@ -34,7 +35,7 @@ const windDirection = formula({
 const slopePart = formula({
   id: "slope-part",
   symbol: "S_x",
-  name: "slope, less what of it would push against the wind",
+  name: "slope, less what of it pushes against the wind",
   measure: "force",
   arguments: [
     ["S", "factored weight along the slope", "force"],
@@ -46,14 +47,14 @@ const slopePart = formula({
     ["u_y", "wind to the front", "ratio"],
   ],
   expression: "S * (d - u * min(0, d_x * u_x + d_y * u_y))",
-  citation: derived("component in the plane of the ground; relief left out, safe side"),
+  citation: derived("component along the ground; no relief, safe side"),
   evaluate: (weight, d, u, dx, ux, dy, uy) => weight * (d - u * Math.min(0, dx * ux + dy * uy)),
 });
 
 const slopeMoment = formula({
   id: "slope-moment",
   symbol: "S_M",
-  name: "moment of the slope about the line, none that relieves",
+  name: "moment of the slope, none that relieves",
   measure: "moment",
   arguments: [
     ["S", "factored weight along the slope", "force"],
@@ -70,7 +71,7 @@ const slopeMoment = formula({
 
 function weightStep(chapter: Chapter, { holding, combination }: HoldingTerms): number {
   const { weight, slope } = holding;
-  return chapter.work(downslopeWeight, [combination.slope, weight.W, slope?.angle ?? 0]);
+  return workOnce(chapter, downslopeWeight, [combination.slope, weight.W, slope?.angle ?? 0]);
 }
 
 /** The slope as a wind meets it, N across and along; `turned` from the wind where unknown. */
@@ -84,10 +85,10 @@ export function slopeSteps(
   if (terms.downslope === 0) return [0, 0];
   const weight = weightStep(chapter, terms);
   const still = fx === 0 && fy === 0;
-  const ux = still ? 1 : chapter.work(windDirection, [fx, fx, fy], { symbol: "u_x" });
-  const uy = still ? 0 : chapter.work(windDirection, [fy, fx, fy], { symbol: "u_y" });
+  const ux = still ? 1 : workOnce(chapter, windDirection, [fx, fx, fy], { symbol: "u_x" });
+  const uy = still ? 0 : workOnce(chapter, windDirection, [fy, fx, fy], { symbol: "u_y" });
   const found = (symbol: string, value: number): number => {
-    const place = derived("downhill unknown: the direction that is worst");
+    const place = derived("downhill unknown: the worst direction");
     const one = taken("found by search", symbol, symbol, "worst downhill", value, "ratio", place);
     return chapter.work(one, []);
   };
@@ -97,7 +98,7 @@ export function slopeSteps(
     found("d_y", s * ux + c * uy),
   ];
   const part = (symbol: string, d: number, u: number) =>
-    chapter.work(slopePart, [weight, d, u, dx, ux, dy, uy], { symbol });
+    workOnce(chapter, slopePart, [weight, d, u, dx, ux, dy, uy], { symbol });
   return [part("S_x", dx, ux), part("S_y", dy, uy)];
 }
 
@@ -110,5 +111,5 @@ export function slopeMomentStep(
   if (terms.downslope === 0) return 0;
   const weight = weightStep(chapter, terms);
   const [dx, dy] = terms.holding.slope?.downhill ?? [nx, ny];
-  return chapter.work(slopeMoment, [weight, terms.holding.weight.z, dx, nx, dy, ny]);
+  return workOnce(chapter, slopeMoment, [weight, terms.holding.weight.z, dx, nx, dy, ny]);
 }

@@ -4,7 +4,7 @@ import type { HoldingTerms, TetherParts } from "@hoopstay/stability";
 const slideDirection = formula({
   id: "slide-direction",
   symbol: "u",
-  name: "part of the direction of the slide",
+  name: "part of the slide's direction",
   measure: "ratio",
   arguments: [
     ["gamma_W", "wind factor of the combination", "ratio"],
@@ -23,15 +23,15 @@ const tetherAlong = formula({
   name: "level part of an allowable pull, along the slide",
   measure: "force",
   arguments: [
-    ["gamma_T", "factor on the allowable pull in the combination: 1 in ASD, 1.5 in LRFD", "ratio"],
-    ["T", "allowable pull along the tether", "force"],
+    ["gamma_T", "factor of the combination on pulls", "ratio"],
+    ["T", "allowable pull", "force"],
     ["t_x", "tether to the right, of 1 along it", "ratio"],
     ["u_x", "slide to the right", "ratio"],
     ["t_y", "tether to the front, of 1 along it", "ratio"],
     ["u_y", "slide to the front", "ratio"],
   ],
   expression: "gamma_T * T * abs(t_x * u_x + t_y * u_y)",
-  citation: derived("component of the tether's pull"),
+  citation: derived("component of a pull"),
   evaluate: (factor, pull, tx, ux, ty, uy) => factor * pull * Math.abs(tx * ux + ty * uy),
 });
 

@@ -4,12 +4,12 @@ import type { Exposure } from "./edition/edition.ts";
 const condition = (number: number) =>
   cite("asce-7-16", `26.8.1, condition ${number}, as in 7-22`, "memory");
 const height = ["H", "height of the hill", "length"] as const;
-const half = ["L_h", "half-length of the hill, as entered", "length"] as const;
+const half = ["L_h", "half-length, as entered", "length"] as const;
 
 export const hillPlace = formula({
   id: "hill-condition-3",
   symbol: "c_3",
-  name: "distance from the crest over the half-length: up to 1 the upper half of the hill",
+  name: "distance from the crest over half-length: up to 1 the upper half",
   measure: "ratio",
   arguments: [["x", "distance from the crest", "length"], half],
   expression: "abs(x) / L_h",
@@ -20,7 +20,7 @@ export const hillPlace = formula({
 export const hillSteepness = formula({
   id: "hill-condition-4",
   symbol: "c_4",
-  name: "steepness over the least that counts, 0.2: from 1 on",
+  name: "steepness over the least that counts: from 1 on",
   measure: "ratio",
   arguments: [height, half],
   expression: "H / L_h / 0.2",

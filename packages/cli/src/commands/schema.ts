@@ -1,0 +1,1 @@
+export { jsonSchema } from "@hoopstay/house";
