@@ -94,8 +94,9 @@ export function jointSteps(
   const { weight: own, slope } = terms.holding;
   chapter.work(factoredWeight, [terms.combination.dead, own.W, slope?.angle ?? 0]);
   const { slopeX, slopeY, down } = weight;
-  if (slope?.downhill) {
-    const [x, y] = slopeSteps(chapter, terms, whole[0] as number, whole[1] as number, 0);
+  const [fx, fy] = whole as [number, number];
+  if (slope?.downhill && (fx !== 0 || fy !== 0)) {
+    const [x, y] = slopeSteps(chapter, terms, fx, fy, 0);
     mustAgree("slope in balance", Math.hypot(x - slopeX, y - slopeY), 0, down);
   }
   moments(chapter, "D", [slopeX, slopeY, -down], weight);

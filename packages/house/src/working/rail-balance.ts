@@ -35,9 +35,9 @@ const anchorBalance = formula({
     ["gamma_W", "wind factor of the combination", "ratio"],
     ["F_rail", "uplift of the rail", "force"],
     ["D_r", "weight on the rail", "force"],
-    ["B_r", "fixed ballast on the rail, less what the slope lifts", "force"],
+    ["B_r", "fixed ballast, less what the slope lifts", "force"],
     ["N_r", "push of the ground", "force"],
-    ["T_o", "upright pull of the rail's other anchors", "force"],
+    ["T_o", "upright pull of its other anchors", "force"],
   ],
   expression: "gamma_W * F_rail - D_r - B_r + N_r - T_o",
   citation: derived("balance of one rail, up and down"),
@@ -115,9 +115,9 @@ export function railBalance(
     combination.wind,
     lift,
     down,
-    show("B_r", "fixed ballast and tipping by the slope", "as laid on the rail", ballast),
-    show("N_r", "push of the ground on the rail", solved, ground),
-    show("T_o", "upright pull of the rail's other anchors", solved, others),
+    show("B_r", "fixed ballast and slope", "as laid on the rail", ballast),
+    show("N_r", "push of the ground", solved, ground),
+    show("T_o", "upright pull of its other anchors", solved, others),
   ]);
   mustAgree(`the pull of ${anchor.name}`, pull, upright, size);
 }
