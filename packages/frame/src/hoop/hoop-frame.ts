@@ -82,6 +82,11 @@ export class HoopFrame {
     return this.parts.layout.bars + barWidth * bar;
   }
 
+  /** Length of a bar, m. */
+  barLength(bar: number): number {
+    return this.parts.bars.length[bar] as number;
+  }
+
   /** Where the three numbers of a free joint stand in a response. */
   jointAt(joint: number): number {
     return this.parts.layout.joints + jointWidth * joint;
@@ -90,6 +95,11 @@ export class HoopFrame {
   /** Where the states of the intervals start in a response. */
   get statesAt(): number {
     return this.parts.layout.intervals;
+  }
+
+  /** See `beamStiffness`, N/m. */
+  get beam(): number {
+    return this.parts.beam;
   }
 
   /**
