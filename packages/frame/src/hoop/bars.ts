@@ -18,7 +18,7 @@ export interface Bars {
   readonly bending: Float64Array;
   /** Couples on the two ends for a unit load across, up to the left of the way, ends held. */
   readonly held: Float64Array;
-  /** Unknowns: movements and turn at `from`, then at `to`, six for each bar; -1 for no such turn. */
+  /** Unknowns: movements and turn at `from`, then at `to`, six for each bar; -1 where none turns. */
   readonly unknown: Int32Array;
 }
 
@@ -45,14 +45,8 @@ export function hoopBars(hoop: Hoop, intervals: Intervals, unknowns: Unknowns): 
     bars.weight[i] = bar.weight;
     bars.stretching[i] = (bar.section.E * bar.section.A) / length;
     bend(bars, i, bar, length);
-    bars.unknown.set(
-      unknownsAt(bar.from, bar.fromEnd === "rigid", intervals.start, unknowns),
-      6 * i,
-    );
-    bars.unknown.set(
-      unknownsAt(bar.to, bar.toEnd === "rigid", intervals.start, unknowns),
-      6 * i + 3,
-    );
+    bars.unknown.set(unknownsAt(bar.from, intervals.start, unknowns), 6 * i);
+    bars.unknown.set(unknownsAt(bar.to, intervals.start, unknowns), 6 * i + 3);
   }
   return bars;
 }
@@ -88,12 +82,11 @@ function bend(bars: Bars, i: number, { fromEnd, toEnd, section }: HoopBar, lengt
 
 function unknownsAt(
   at: BarJoint,
-  rigid: boolean,
   places: Float64Array,
   { nodeBreak, nodeMove, turnBefore, jointMove, jointTurn }: Unknowns,
 ): number[] {
   const node = "s" in at ? nodeBreak.indexOf(breakAt(places, at.s)) : at.joint;
   const [moves, turns] = "s" in at ? [nodeMove, turnBefore] : [jointMove, jointTurn];
   const move = moves[node] as number;
-  return [move, move + 1, rigid ? (turns[node] as number) : -1];
+  return [move, move + 1, turns[node] as number];
 }

@@ -222,7 +222,7 @@ const between = ({ unknown }: Bars, bar: number, displaced: Float64Array, way: n
   (displaced[unknown[6 * bar + 3 + way] as number] as number) -
   (displaced[unknown[6 * bar + way] as number] as number);
 
-/** Turn of a joint as its bar feels it: none at a pinned end, which has no stiffness for it. */
+/** Turn of a joint; a free one that no bar turns has none. A pinned end has no stiffness for it. */
 function turnAt({ unknown }: Bars, bar: number, displaced: Float64Array, end: number): number {
   const at = unknown[6 * bar + end] as number;
   return at < 0 ? 0 : (displaced[at] as number);
