@@ -47,6 +47,21 @@ describe("semicircle, one foot sliding, so that statics alone decide", () => {
   });
 });
 
+test("shallow arches under their own weight, one foot sliding: the crown bends most, by statics", () => {
+  // Uncut at the crown, where the slope of the moment passes zero and the slope of that as well.
+  for (let i = 0; i < 60; i += 1) {
+    const [radius, half] = [1.5 + 0.0824 * i, 0.2 + (0.58 * (i % 19)) / 19];
+    const line = segment(radius, half);
+    const hoop = bareHoop(line, sectionOf(1e-4, radius));
+    const found = extremesOf(solvedHoop(hoop, rightRoller, [[{ kind: "weight" }, 40]]));
+    // Half of it weighs R a, R (1 - cos a)/a beside the crown, and stands on R sin a.
+    const most = 40 * radius ** 2 * (half * Math.sin(half) - (1 - Math.cos(half)));
+    const [moment, place] = Array.from(found).slice(extremeAt.momentMost);
+    expectNear([moment ?? NaN], [most], 1e-9);
+    expectNear([place ?? NaN], [line.length / 2], 1e-5);
+  }
+});
+
 test("of places that are equal the first from the left foot is told", () => {
   const frame = new HoopFrame(bareHoop(portal(4, 6), sectionOf(1e-4, 4)), []);
   const nothing = new Float64Array(frame.size);

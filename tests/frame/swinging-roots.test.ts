@@ -74,6 +74,80 @@ describe("roots of (a + b t) cos t + (c + d t) sin t", () => {
     expect(several).toBeGreaterThan(0);
   });
 
+  test("a line times a sine, or times a cosine", () => {
+    expect(rootsOf(0, 0, -1, 2, 1.5)).toEqual(near(0.5));
+    expect(rootsOf(-1, 2, 0, 0, 1.5)).toEqual(near(0.5));
+  });
+
+  /** The function of this kind with roots at three places: minors of its values there. */
+  const through = (places: readonly number[]): [number, number, number, number] => {
+    const rows = places.map((t) => [Math.cos(t), t * Math.cos(t), Math.sin(t), t * Math.sin(t)]);
+    const minor = (without: number): number => {
+      const [x, y, z] = rows.map((row) => row.filter((_, column) => column !== without));
+      const entry = (row: number[] | undefined, column: number) => row?.[column % 3] ?? NaN;
+      return [0, 1, 2].reduce(
+        (sum, i) =>
+          sum +
+          entry(x, i) * (entry(y, i + 1) * entry(z, i + 2) - entry(y, i + 2) * entry(z, i + 1)),
+        0,
+      );
+    };
+    return [minor(0), -minor(1), minor(2), -minor(3)];
+  };
+  /** Three places a tenth apart at least, rising. */
+  const three = fc
+    .tuple(
+      ...[0, 0.5, 1].map((least) =>
+        fc.double({ min: least + 0.05, max: least + 0.45, noNaN: true }),
+      ),
+    )
+    .map((places) => places.slice());
+
+  test(`any three places are the roots of one, and all three are found (seed ${seed})`, () => {
+    fc.assert(
+      fc.property(three, (places) => {
+        const found = rootsOf(...through(places), right);
+        expect(found).toEqual(places.map((place) => expect.closeTo(place, 9)));
+      }),
+      {
+        seed,
+        numRuns: 300,
+        examples: [[[0.05, 0.55, 1.05]], [[0.1, 0.2, 0.3]], [[0.05, 1.2, 1.5]], [[0.9, 1.2, 1.5]]],
+      },
+    );
+  });
+
+  test(`by Newton's steps, not by halving (seed ${seed})`, () => {
+    const { cos } = Math;
+    const cosinesFor = (work: () => void): number => {
+      let count = 0;
+      Math.cos = (t) => {
+        count += 1;
+        return cos(t);
+      };
+      try {
+        work();
+      } finally {
+        Math.cos = cos;
+      }
+      return count;
+    };
+    // Two searches for a bend and four for a root, with their ends and some eight steps of four
+    // cosines; to halve down to rounding takes 47 steps in each.
+    const most = 6 * (3 * 2 + 8 * 4);
+    fc.assert(
+      fc.property(three, (places) => {
+        const four = through(places);
+        expect(cosinesFor(() => rootsOf(...four, right))).toBeLessThanOrEqual(most);
+      }),
+      { seed, numRuns: 300 },
+    );
+    expect(
+      cosinesFor(() => rootsOf(-1, 0, 1, 0, right)),
+      "none for cos and sin alone",
+    ).toBe(0);
+  });
+
   test("three of them, where a line nearly follows the tangent", () => {
     // t cos t - k sin t with k just under 1 has a root beyond 0; a shift brings the one at 0 inside.
     const found = rootsOf(-1e-4, 1, -0.99, 0.003, right);
