@@ -94,27 +94,55 @@ describe("roots of (a + b t) cos t + (c + d t) sin t", () => {
     };
     return [minor(0), -minor(1), minor(2), -minor(3)];
   };
-  /** Three places a tenth apart at least, rising. */
+  const expectAll = (places: readonly number[], end: number): void =>
+    expect(rootsOf(...through(places), end)).toEqual(
+      places.map((place) => expect.closeTo(place, 9)),
+    );
+  /** Three places between 0 and an end, rising, none near another or an end. */
   const three = fc
     .tuple(
-      ...[0, 0.5, 1].map((least) =>
-        fc.double({ min: least + 0.05, max: least + 0.45, noNaN: true }),
+      fc.constantFrom(right, 2.9),
+      ...[0, 1, 2].map((third) =>
+        fc.double({ min: (third + 0.1) / 3, max: (third + 0.9) / 3, noNaN: true }),
       ),
     )
-    .map((places) => places.slice());
+    .map(([end, ...shares]) => ({ end, places: shares.map((share) => share * end) }));
 
   test(`any three places are the roots of one, and all three are found (seed ${seed})`, () => {
     fc.assert(
-      fc.property(three, (places) => {
-        const found = rootsOf(...through(places), right);
-        expect(found).toEqual(places.map((place) => expect.closeTo(place, 9)));
+      fc.property(three, ({ places, end }) => {
+        expectAll(places, end);
       }),
-      {
-        seed,
-        numRuns: 300,
-        examples: [[[0.05, 0.55, 1.05]], [[0.1, 0.2, 0.3]], [[0.05, 1.2, 1.5]], [[0.9, 1.2, 1.5]]],
-      },
+      { seed, numRuns: 300 },
     );
+  });
+
+  test.each([
+    [0.05, 0.55, 1.05],
+    [0.1, 0.2, 0.3],
+    [0.05, 1.2, 1.5],
+    ...[
+      [0.28, 0.33, 0.37],
+      [0.62, 0.66, 0.7],
+      [0.71, 0.73, 0.87],
+    ].map((shares) => shares.map((share) => share * right)),
+  ])("roots at %d, %d and %d", (...places) => {
+    expectAll(places, right);
+  });
+
+  test("roots so near each other that rounding hides where they are: as the signs at the ends say", () => {
+    for (const gap of [1e-3, 1e-4, 1e-5]) {
+      const [a, b, c, d] = through([0.5, 0.5 + gap, 0.5 + 2 * gap]);
+      const differ = Math.sign(a) !== Math.sign(c + d * right);
+      expect(rootsOf(a, b, c, d, right).length % 2).toBe(differ ? 1 : 0);
+    }
+  });
+
+  test("on a short arc a root is as good as on a long one, a part of the arc", () => {
+    for (let share = 0.01; share < 1; share += 0.01) {
+      const found = rootsOf(...product(share * 1e-3, 0.3), 1e-3);
+      expect(found.map((root) => root / 1e-3)).toEqual([expect.closeTo(share, 13)]);
+    }
   });
 
   test(`by Newton's steps, not by halving (seed ${seed})`, () => {
@@ -136,9 +164,9 @@ describe("roots of (a + b t) cos t + (c + d t) sin t", () => {
     // cosines; to halve down to rounding takes 47 steps in each.
     const most = 6 * (3 * 2 + 8 * 4);
     fc.assert(
-      fc.property(three, (places) => {
+      fc.property(three, ({ places, end }) => {
         const four = through(places);
-        expect(cosinesFor(() => rootsOf(...four, right))).toBeLessThanOrEqual(most);
+        expect(cosinesFor(() => rootsOf(...four, end))).toBeLessThanOrEqual(most);
       }),
       { seed, numRuns: 300 },
     );
