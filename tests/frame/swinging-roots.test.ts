@@ -138,6 +138,13 @@ describe("roots of (a + b t) cos t + (c + d t) sin t", () => {
     }
   });
 
+  test.each([0.3, 0.8, 1.297])("three roots in one at %d: sin u - u cos u about it", (place) => {
+    const [cos, sin] = [Math.cos(place), Math.sin(place)];
+    const found = rootsOf(place * cos - sin, -cos, cos + place * sin, -sin, right);
+    // Rounding leaves a third of the digits.
+    expect(found.map((root) => root.toFixed(4))).toContain(place.toFixed(4));
+  });
+
   test("on a short arc a root is as good as on a long one, a part of the arc", () => {
     for (let share = 0.01; share < 1; share += 0.01) {
       const found = rootsOf(...product(share * 1e-3, 0.3), 1e-3);
