@@ -1,7 +1,8 @@
-import { HoopFrame, hoopImbalance, hoopLine } from "@hoopstay/frame";
+import { HoopFrame, hoopImbalance, hoopLine, pinnedFeet } from "@hoopstay/frame";
 import { describe, expect, test } from "vitest";
 import { checkedImbalance, loadSize } from "../../packages/frame/src/hoop/balance.ts";
-import { bareHoop } from "./hoop-simple.ts";
+import { expectNear } from "./held-rail.ts";
+import { bareHoop, solvedHoop } from "./hoop-simple.ts";
 
 /** Fifteen metres: a column of four from (1, 2), a beam of six, a column of five to (7, 1). */
 const line = hoopLine([
@@ -41,6 +42,27 @@ test("bars have seven numbers each in a response, free joints three", () => {
   expect([bar(1) - bar(0), bar(3) - bar(0)]).toEqual([7, 21]);
   expect([joint(0) - bar(3), joint(1) - joint(0)]).toEqual([7, 3]);
   expect(tied.statesAt - joint(1)).toBe(3);
+});
+
+test("joints within a billionth of the hoop's length are one place: the same frame in balance", () => {
+  const same = 1e-9 * line.length;
+  const feetWith = (gap: number): number[] => {
+    const bars = [
+      brace,
+      { ...brace, from: { s: 1 + gap }, to: { s: 12 } },
+      { ...brace, from: { s: gap }, to: { s: 9 - gap } },
+      { ...brace, from: { s: 9 }, to: { s: 15 - gap } },
+    ];
+    const loads = [{ kind: "weight" }, { kind: "bar-weight" }, { kind: "push" }] as const;
+    const hoop = { ...bareHoop(line, section), bars };
+    const { response } = solvedHoop(
+      hoop,
+      pinnedFeet,
+      loads.map((load) => [load, 30]),
+    );
+    return Array.from(response.subarray(0, 6));
+  };
+  for (const part of [0.1, 0.7, 0.9999]) expectNear(feetWith(part * same), feetWith(0), 1e-8);
 });
 
 describe("what is left over of the sums of equilibrium, by hand", () => {

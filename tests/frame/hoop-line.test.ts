@@ -84,10 +84,60 @@ describe("the place where a line reaches a height", () => {
     expect(placeAtHeight(line, 0, "left")).toBe(0);
   });
 
+  test("a circle turned round as a whole has the same places", () => {
+    const semicircle = (round: number) =>
+      hoopLine([
+        {
+          kind: "arc",
+          centre: { x: 0, z: 0 },
+          radius: 3,
+          fromAngle: Math.PI + round,
+          toAngle: round,
+        },
+      ]);
+    for (const turns of [-2, 2]) {
+      const line = semicircle(turns * Math.PI);
+      expect(placeAtHeight(line, 1.5, "left")).toBeCloseTo((3 * Math.PI) / 6, 9);
+      expect(placeAtHeight(line, 1.5, "right")).toBeCloseTo((3 * 5 * Math.PI) / 6, 9);
+    }
+  });
+
+  test("the crown itself, however it rounds, and nothing above it", () => {
+    for (let i = 0; i < 200; i += 1) {
+      const [radius, half] = [1.5 + 0.0237 * i, 0.5 + (1.6 * (i % 97)) / 97];
+      const line = segment(radius, half);
+      const crown = pointOnLine(line, line.length / 2).z;
+      for (const side of sides) {
+        // A height is as flat at the crown as its square root: half the digits of the place.
+        expect(placeAtHeight(line, crown, side) / line.length).toBeCloseTo(0.5, 6);
+        expect(() => placeAtHeight(line, crown + 1e-11 * radius, side)).toThrow(Refusal);
+      }
+    }
+  });
+
+  test("a piece is left where it ends, not carried on", () => {
+    const line = hoopLine([
+      { kind: "straight", from: { x: 0, z: 0 }, to: { x: 0, z: 1 } },
+      { kind: "straight", from: { x: 0, z: 1 }, to: { x: 3, z: 2 } },
+      { kind: "straight", from: { x: 3, z: 2 }, to: { x: 5, z: 5 } },
+    ]);
+    const bent = 1 + Math.hypot(3, 1) + 0.5 * Math.hypot(2 / 3, 1);
+    expect(placeAtHeight(line, 2.5, "left")).toBeCloseTo(bent, 9);
+  });
+
+  test("a piece ends where it ends but for rounding, a billionth of its length", () => {
+    const line = portal(400, 600);
+    const beyond = 400 * (1 + 0.5e-9);
+    expect([placeAtHeight(line, beyond, "left"), placeAtHeight(line, beyond, "right")]).toEqual([
+      400, 1000,
+    ]);
+    expect(() => placeAtHeight(line, 400 * (1 + 2e-9), "left")).toThrow(Refusal);
+  });
+
   test("heights that the line does not reach, or that lie below the foot of that side", () => {
     const line = segment(3, Math.PI / 2);
     const refused = (z: number, side: "left" | "right", of = line) =>
-      expect(() => placeAtHeight(of, z, side)).toThrow(Refusal);
+      expect(() => placeAtHeight(of, z, side)).toThrow(/a height that the hoop reaches/);
     for (const side of sides) {
       refused(3.001, side);
       refused(-0.001, side);

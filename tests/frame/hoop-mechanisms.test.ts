@@ -160,6 +160,40 @@ describe("what hangs on a soft spring alone", () => {
   });
 });
 
+describe("a joint that no bar turns, beside one that bars hold rigid", () => {
+  const [a, b] = [0.25, 0.75].map((share) => ({ s: at(share) })) as [{ s: number }, { s: number }];
+  const joints = [
+    { x: 0.2, z: 1 },
+    { x: -0.3, z: 0.4 },
+  ];
+  const hung = (joint: number) => [pinned(a, { joint }), pinned({ joint }, b)];
+  const [rigidAtStart, rigidAtEnd] = [
+    { ...pinned({ joint: 0 }, { s: at(0.5) }), fromEnd: "rigid" as const },
+    { ...pinned({ s: at(0.5) }, { joint: 0 }), toEnd: "rigid" as const },
+  ];
+  test.each([
+    ["where they start", rigidAtStart],
+    ["where they end", rigidAtEnd],
+  ])("%s", (_, rigid) => {
+    const bars = [...hung(0), ...hung(1), rigid];
+    const { frame, response } = solvedHoop({ ...plain, joints, bars }, fixedFeet, [
+      [downAt(at(0.4)), 300],
+    ]);
+    const turns = [0, 1].map((joint) => response[frame.jointAt(joint) + 2]);
+    expect(turns).toEqual([expect.any(Number), 0]);
+    expect(turns[0]).not.toBe(0);
+  });
+});
+
+test("a frame answers for other feet, and again for the same, as it did", () => {
+  const frame = new HoopFrame(plain, [normalOn(at(0.1), at(0.45)), { kind: "push" }]);
+  const clamped = Array.from(frame.clamped);
+  const first = Array.from(responsesOnFeet(frame, pinnedFeet));
+  expect(Array.from(responsesOnFeet(frame, fixedFeet))).toEqual(clamped);
+  expect(Array.from(responsesOnFeet(frame, pinnedFeet))).toEqual(first);
+  expect(Array.from(frame.clamped)).toEqual(clamped);
+});
+
 test.each([2e-3, 2e-4])(
   "a joint %d of the hoop's length beside another, for a bar of no stiffness, changes nothing",
   (gap) => {

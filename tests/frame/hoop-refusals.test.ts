@@ -98,6 +98,8 @@ describe("pieces that make no line", () => {
     const near = (gap: number) => [straight(0, 0, 0, 4), straight(gap, 4, 6 + gap, 4)];
     expect(told(() => hoopLine(near(1.01e-5)))).toHaveLength(1);
     const joined = hoopLine(near(0.99e-5));
+    const upright = (gap: number) => [straight(0, 0, 0, 4), straight(gap, 4, gap, 10)];
+    expect(told(() => hoopLine(upright(10 * 1e-6)))).toEqual([]);
     expect([...joined.x, ...joined.z]).toEqual(
       [0, 0, 6, 0, 4, 4].map((one) => expect.closeTo(one, 12)),
     );
@@ -129,6 +131,11 @@ describe("hoops that cannot be computed", () => {
         "out-of-range hinges.2 1e-8",
         "out-of-range hinges.3 13.99999999",
       ],
+    ],
+    [
+      "hinges at one place with the feet, just so",
+      { hinges: [14 * 1e-9, 14 - 14 * 1e-9] },
+      [`out-of-range hinges.0 ${14 * 1e-9}`, `out-of-range hinges.1 ${14 - 14 * 1e-9}`],
     ],
     ["hinges a hair from the feet", { hinges: [2e-3, 14 - 2e-3] }, []],
     ["a joint nowhere", { joints: [{ x: 1, z: nan }] }, ["not-a-number joints.0 NaN"]],
@@ -178,6 +185,23 @@ describe("hoops that cannot be computed", () => {
       ["sizes-disagree bars.0.to 2"],
     ],
     ["a bar pinned at a hinge", { hinges: [2], bars: [bar({ s: 2 }, { s: 12 })] }, []],
+    ["a bar pinned at its end at a hinge", { hinges: [2], bars: [bar({ s: 12 }, { s: 2 })] }, []],
+    [
+      "a bar rigid at one place with a hinge",
+      { hinges: [2], bars: [{ ...bar({ s: 2 + 7e-9 }, { s: 12 }), fromEnd: "rigid" }] },
+      [`sizes-disagree bars.0.from ${2 + 7e-9}`],
+    ],
+    [
+      "a bar of a ten-thousandth of the hoop, just so",
+      {
+        joints: [
+          { x: 0, z: 1 },
+          { x: 14 * 1e-4, z: 1 },
+        ],
+        bars: [bar({ joint: 0 }, { joint: 1 })],
+      },
+      [`sizes-disagree bars.0 ${14 * 1e-4}`],
+    ],
     [
       "a bar rigid elsewhere than at the hinge",
       { hinges: [3], bars: [{ ...bar({ s: 2 }, { s: 12 }), fromEnd: "rigid" }] },
@@ -189,9 +213,42 @@ describe("hoops that cannot be computed", () => {
       ["sizes-disagree hoop 2.001"],
     ],
     ["a joint too near to a foot", { hinges: [1e-3] }, ["sizes-disagree hoop 0.001"]],
+    [
+      "a chain of joints, each at one place with the one before it alone",
+      { bars: [0, 12.6e-9, 25.2e-9].map((gap, i) => bar({ s: 2 + gap }, { s: 9 + i })) },
+      [`sizes-disagree hoop ${2 + 25.2e-9}`],
+    ],
   ];
   test.each(cases)("%s", (_, more, expected) => {
     expect(onHoop(more)).toEqual(expected);
+  });
+
+  test("joints just so far from a foot: at one place with it, or apart", () => {
+    const joint = (s: number) => onHoop({ bars: [bar({ s }, { s: 12 })] });
+    expect(joint(14 * 1e-9)).toEqual([]);
+    expect(joint(14 * 1e-4)).toEqual([]);
+  });
+
+  test("what is expected is said", () => {
+    const expected = (more: Partial<Hoop>): string[] => {
+      try {
+        new HoopFrame({ ...plain, ...more }, []);
+      } catch (error) {
+        if (error instanceof Refusal) return error.complaints.map((one) => one.expected);
+      }
+      return [];
+    };
+    const joints = [
+      { x: 1, z: 1 },
+      { x: 5, z: 1 },
+      { x: 3, z: 2 },
+    ];
+    expect(expected({ joints, bars: [bar({ joint: 0 }, { joint: 3 })] })).toEqual([
+      "a joint from 0 to 2",
+    ]);
+    expect(expected({ hinges: [1e-3] })).toEqual([
+      "joints and feet either at one place or 0.0014 m apart",
+    ]);
   });
 
   test("bars and joints are apart by a ten-thousandth of the hoop, or at one place", () => {
@@ -201,7 +258,7 @@ describe("hoops that cannot be computed", () => {
     expect(joints(1.01 * least)).toEqual([]);
     expect(joints(0.99 * least)).toHaveLength(1);
     expect(joints(1.01 * one)).toHaveLength(1);
-    expect(joints(0.1 * one)).toEqual([]);
+    expect(joints(0.99 * one)).toEqual([]);
     const short = (length: number) => onHoop({ bars: [bar({ s: 5 }, { s: 5 + length })] });
     expect(short(0.99 * least).some((words) => words.startsWith("sizes-disagree bars.0"))).toBe(
       true,
@@ -240,6 +297,12 @@ describe("loads that cannot be computed", () => {
       normalOn(5, 5 + 13e-9),
       ["sizes-disagree loads.0.to 5.000000013"],
     ],
+    [
+      "a zone from a foot to one place with it",
+      {},
+      normalOn(0, 14 * 1e-9),
+      [`sizes-disagree loads.0.to ${14 * 1e-9}`],
+    ],
     ["a zone of little length", {}, normalOn(5, 5 + 1e-6), []],
     ["the whole hoop", {}, normalOn(0, 14), []],
     ["a force beside the hoop", {}, point(14.1), ["out-of-range loads.0.s 14.1"]],
@@ -255,6 +318,12 @@ describe("loads that cannot be computed", () => {
     ],
     ["a couple at a hinge", hinged, point(5, 0, 0, 2), ["sizes-disagree loads.0.couple 2"]],
     ["a force at a hinge", hinged, point(5, 1, 1), []],
+    [
+      "a couple at one place with a hinge, just so",
+      { hinges: [14 * 1e-9] },
+      point(0, 0, 0, 2),
+      [`out-of-range hinges.0 ${14 * 1e-9}`, "sizes-disagree loads.0.couple 2"],
+    ],
     ["a couple beside a hinge", hinged, point(6, 0, 0, 2), []],
     ["the others have nothing to be wrong", {}, { kind: "weight" }, []],
   ];

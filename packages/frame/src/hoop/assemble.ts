@@ -117,7 +117,7 @@ export function givePoint(
   give(into, turnAfter[node] as number, point[3 * load + 2] as number);
 }
 
-/** Adds a force or couple to the unknown it works on; at a pinned end (-1) there is none. */
+/** Adds a force or couple to the unknown it works on; a joint that nothing turns (-1) has none. */
 export function give(into: Float64Array, at: number, value: number): void {
   if (at >= 0) into[at] = (into[at] as number) + value;
 }

@@ -1,6 +1,4 @@
-import { beamStiffness } from "./beam.ts";
 import type { Hoop } from "./hoop.ts";
-import { jointPoint } from "./hoop-input.ts";
 import type { Intervals } from "./intervals.ts";
 import { barWidth, footMovesAt, intervalWidth, resultantAt } from "./response.ts";
 
@@ -10,7 +8,9 @@ export interface Framed {
   readonly intervals: Intervals;
   readonly size: number;
   readonly statesAt: number;
+  readonly beam: number;
   barAt(bar: number): number;
+  barLength(bar: number): number;
 }
 
 /**
@@ -43,30 +43,31 @@ export function hoopImbalance(frame: Framed, response: Float64Array): number {
  * greater.
  */
 export function loadSize(frame: Framed, response: Float64Array): number {
-  const { hoop, intervals } = frame;
+  const { hoop, intervals, beam } = frame;
   const reach = hoop.line.length;
   let [loads, inside] = [0, 0];
-  for (const [bar, { from, to }] of hoop.bars.entries()) {
-    const [a, b] = [jointPoint(hoop, from), jointPoint(hoop, to)];
+  for (let bar = 0; bar < hoop.bars.length; bar += 1) {
     const weight = response[frame.barAt(bar) + barWidth - 1] as number;
-    loads += Math.abs(weight) * Math.hypot(b.x - a.x, b.z - a.z);
+    loads += Math.abs(weight) * frame.barLength(bar);
   }
   for (let i = 0; i < intervals.count; i += 1) {
     const at = frame.statesAt + intervalWidth * i;
-    const [x, z, moment] = [response[at + 3], response[at + 4], response[at + 5]];
     for (let load = 6; load < intervalWidth; load += 1) {
       loads += Math.abs(response[at + load] as number) * (intervals.length[i] as number);
     }
-    inside = Math.max(inside, Math.abs(x as number), Math.abs(z as number));
-    inside = Math.max(inside, Math.abs(moment as number) / reach);
+    inside = Math.max(
+      inside,
+      Math.abs(response[at + 3] as number),
+      Math.abs(response[at + 4] as number),
+      Math.abs(response[at + 5] as number) / reach,
+    );
   }
   // A foot may move without force: what is left is then rounding of what bending it would take.
-  const bending = beamStiffness(hoop);
   for (let i = 0; i < 6; i += 1) {
     const force = Math.abs(response[i] as number);
     inside = Math.max(inside, i % 3 === 2 ? force / reach : force);
     const settled = Math.abs(response[footMovesAt + i] as number);
-    inside = Math.max(inside, bending * (i % 3 === 2 ? settled * reach : settled));
+    inside = Math.max(inside, beam * (i % 3 === 2 ? settled * reach : settled));
   }
   return Math.max(loads, inside);
 }

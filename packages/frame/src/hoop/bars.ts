@@ -1,6 +1,7 @@
 import { breakAt } from "./breaks.ts";
 import type { BarJoint, Hoop, HoopBar } from "./hoop.ts";
-import { jointPoint } from "./hoop-input.ts";
+import type { PlanePoint } from "./hoop-piece.ts";
+import type { Intervals } from "./intervals.ts";
 import type { Unknowns } from "./unknowns.ts";
 
 /** The bars of a hoop, in columns. */
@@ -17,11 +18,11 @@ export interface Bars {
   readonly bending: Float64Array;
   /** Couples on the two ends for a unit load across, up to the left of the way, ends held. */
   readonly held: Float64Array;
-  /** Unknowns: movements and turn at `from`, then at `to`, six for each bar; -1 for no such turn. */
+  /** Unknowns: movements and turn at `from`, then at `to`, six for each bar; -1 where none turns. */
   readonly unknown: Int32Array;
 }
 
-export function hoopBars(hoop: Hoop, places: Float64Array, unknowns: Unknowns): Bars {
+export function hoopBars(hoop: Hoop, intervals: Intervals, unknowns: Unknowns): Bars {
   const count = hoop.bars.length;
   const column = (width: number): Float64Array => new Float64Array(width * count);
   const bars: Bars = {
@@ -36,7 +37,7 @@ export function hoopBars(hoop: Hoop, places: Float64Array, unknowns: Unknowns): 
     unknown: new Int32Array(6 * count),
   };
   for (const [i, bar] of hoop.bars.entries()) {
-    const [a, b] = [jointPoint(hoop, bar.from), jointPoint(hoop, bar.to)];
+    const [a, b] = barEnds(hoop, bar, intervals);
     const length = Math.hypot(b.x - a.x, b.z - a.z);
     bars.length[i] = length;
     bars.cos[i] = (b.x - a.x) / length;
@@ -44,10 +45,24 @@ export function hoopBars(hoop: Hoop, places: Float64Array, unknowns: Unknowns): 
     bars.weight[i] = bar.weight;
     bars.stretching[i] = (bar.section.E * bar.section.A) / length;
     bend(bars, i, bar, length);
-    bars.unknown.set(unknownsAt(bar.from, bar.fromEnd === "rigid", places, unknowns), 6 * i);
-    bars.unknown.set(unknownsAt(bar.to, bar.toEnd === "rigid", places, unknowns), 6 * i + 3);
+    bars.unknown.set(unknownsAt(bar.from, intervals.start, unknowns), 6 * i);
+    bars.unknown.set(unknownsAt(bar.to, intervals.start, unknowns), 6 * i + 3);
   }
   return bars;
+}
+
+/** Points where a bar starts and ends: those of its joints, which may be a hair beside its places. */
+export function barEnds(
+  { joints }: Hoop,
+  { from, to }: HoopBar,
+  { start, x, z }: Intervals,
+): [PlanePoint, PlanePoint] {
+  const point = (at: BarJoint): PlanePoint => {
+    if ("joint" in at) return joints[at.joint] as PlanePoint;
+    const joint = breakAt(start, at.s);
+    return { x: x[joint] as number, z: z[joint] as number };
+  };
+  return [point(from), point(to)];
 }
 
 /** Slope-deflection of a straight member, with none, one or two ends pinned. */
@@ -67,12 +82,11 @@ function bend(bars: Bars, i: number, { fromEnd, toEnd, section }: HoopBar, lengt
 
 function unknownsAt(
   at: BarJoint,
-  rigid: boolean,
   places: Float64Array,
   { nodeBreak, nodeMove, turnBefore, jointMove, jointTurn }: Unknowns,
 ): number[] {
   const node = "s" in at ? nodeBreak.indexOf(breakAt(places, at.s)) : at.joint;
   const [moves, turns] = "s" in at ? [nodeMove, turnBefore] : [jointMove, jointTurn];
   const move = moves[node] as number;
-  return [move, move + 1, rigid ? (turns[node] as number) : -1];
+  return [move, move + 1, turns[node] as number];
 }

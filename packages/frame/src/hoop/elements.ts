@@ -96,7 +96,9 @@ function hold(
     const normal = loads.normal[load * intervals.count + i] as number;
     const weight = loads.weight[load * intervals.count + i] as number;
     const push = loads.push[load * intervals.count + i] as number;
-    const [fx, fz, moment] = [state[0] as number, state[1] as number, state[2] as number];
+    const fx = state[0] as number;
+    const fz = state[1] as number;
+    const moment = state[2] as number;
     const xm = flexibility[at + 3] as number;
     const zm = flexibility[at + 4] as number;
     const xz = flexibility[at + 1] as number;
@@ -161,8 +163,10 @@ export function carry(
   state: Float64Array,
 ): void {
   const at = stepSize * i;
-  const [dx, dz] = [steps[at] as number, steps[at + 1] as number];
-  const [fx, fz] = [state[0] as number, state[1] as number];
+  const dx = steps[at] as number;
+  const dz = steps[at + 1] as number;
+  const fx = state[0] as number;
+  const fz = state[1] as number;
   state[2] =
     (state[2] as number) -
     fx * dz +

@@ -1,8 +1,7 @@
 import { Refusal } from "@hoopstay/core";
-import { beamStiffness, loose } from "./beam.ts";
+import { loose } from "./beam.ts";
 import { complain } from "./complaints.ts";
 import { eliminate, reduce, substituteBack } from "./eliminate.ts";
-import type { Hoop } from "./hoop.ts";
 import type { HoopFrame } from "./hoop-frame.ts";
 import { addRows } from "./response.ts";
 
@@ -56,14 +55,14 @@ class SupportedFeet {
         this.matrix[i * size + j] = (frame.footStiffness[6 * way + other] as number) + spring;
       }
     }
-    if (!eliminate(this.matrix, size, size) || this.isLoose(frame.hoop)) {
+    if (!eliminate(this.matrix, size, size) || this.isLoose(frame)) {
       throw new Error("the hoop is a mechanism: on these feet it can move without force");
     }
   }
 
   /** Whether a foot moves or turns, all else yielding, out of all proportion to how the hoop bends. */
-  private isLoose(hoop: Hoop): boolean {
-    const least = loose * beamStiffness(hoop);
+  private isLoose({ hoop, beam }: HoopFrame): boolean {
+    const least = loose * beam;
     return this.ways.some((way, i) => {
       const lever = way % 3 === 2 ? hoop.line.length : 1;
       return (this.matrix[i * (this.ways.length + 1)] as number) < least * lever ** 2;

@@ -52,7 +52,8 @@ export function flexibility(
   into: Float64Array,
   at: number,
 ): void {
-  const [bending, stretching] = [E * I, E * A];
+  const bending = E * I;
+  const stretching = E * A;
   const way = new Float64Array(stepSize);
   into.fill(0, at, at + flexibilitySize);
   const add = (entry: number, value: number): void => {
@@ -63,8 +64,10 @@ export function flexibility(
     step(curvature, cos, sin, part, way);
     const bend = ((weights[point] as number) * length) / bending;
     const stretch = ((weights[point] as number) * length) / stretching;
-    const [dx, dz] = [way[0] as number, way[1] as number];
-    const [alongX, alongZ] = [way[2] as number, way[3] as number];
+    const dx = way[0] as number;
+    const dz = way[1] as number;
+    const alongX = way[2] as number;
+    const alongZ = way[3] as number;
     add(0, bend * dz * dz + stretch * alongX * alongX);
     add(1, stretch * alongX * alongZ - bend * dz * dx);
     add(2, bend * dx * dx + stretch * alongZ * alongZ);

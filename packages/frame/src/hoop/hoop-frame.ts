@@ -4,7 +4,7 @@ import { beamStiffness } from "./beam.ts";
 import { breakPlaces } from "./breaks.ts";
 import { hoopElements } from "./elements.ts";
 import type { Hoop, HoopLoad } from "./hoop.ts";
-import { checkHoop } from "./hoop-input.ts";
+import { checkApart, checkHoop } from "./hoop-input.ts";
 import { hoopIntervals, type Intervals } from "./intervals.ts";
 import { JointSolver } from "./joint-solver.ts";
 import { loadTable } from "./load-table.ts";
@@ -58,9 +58,11 @@ export class HoopFrame {
     this.intervals = hoopIntervals(hoop.line, hoop.section, this.breaks);
     const { intervals } = this;
     const unknowns = hoopUnknowns(hoop, this.breaks);
+    const joints = Array.from(unknowns.nodeBreak, (at) => this.breaks[at] as number);
+    checkApart(joints, hoop.line.length);
     const table = loadTable(hoop, loads, intervals, unknowns);
     const elements = hoopElements(intervals, table, unknowns);
-    const bars = hoopBars(hoop, this.breaks, unknowns);
+    const bars = hoopBars(hoop, intervals, unknowns);
     const layout = responseLayout(bars.count, hoop.joints.length, intervals.count);
     const beam = beamStiffness(hoop);
     const room = {
@@ -82,6 +84,11 @@ export class HoopFrame {
     return this.parts.layout.bars + barWidth * bar;
   }
 
+  /** Length of a bar, m. */
+  barLength(bar: number): number {
+    return this.parts.bars.length[bar] as number;
+  }
+
   /** Where the three numbers of a free joint stand in a response. */
   jointAt(joint: number): number {
     return this.parts.layout.joints + jointWidth * joint;
@@ -90,6 +97,11 @@ export class HoopFrame {
   /** Where the states of the intervals start in a response. */
   get statesAt(): number {
     return this.parts.layout.intervals;
+  }
+
+  /** See `beamStiffness`, N/m. */
+  get beam(): number {
+    return this.parts.beam;
   }
 
   /**

@@ -22,7 +22,6 @@ export function checkHoop(hoop: Hoop, loads: readonly HoopLoad[]): void {
     ...bars.flatMap((bar, index) => barComplaints(`bars.${index}`, bar, hoop)),
     ...loads.flatMap((load, index) => loadComplaints(`loads.${index}`, load, hoop)),
   ];
-  if (complaints.length === 0) complaints.push(...nearComplaints(hoop));
   if (complaints.length > 0) throw new Refusal(complaints);
 }
 
@@ -91,16 +90,19 @@ function loadComplaints(key: string, load: HoopLoad, hoop: Hoop): Complaint[] {
   return [...complaints, complain("sizes-disagree", `${key}.couple`, couple, expected, "move it")];
 }
 
-/** Joints on the hoop that are neither one place nor apart. */
-function nearComplaints(hoop: Hoop): Complaint[] {
-  const { length } = hoop.line;
-  const places = jointPlaces(hoop).sort((a, b) => a - b);
-  return places.flatMap((s, index) => {
-    const gap = s - (places[index - 1] ?? 0);
-    if (gap <= samePlace * length || gap >= nearJoints * length) return [];
-    const expected = `joints and feet either at one place or ${nearJoints * length} m apart`;
-    return [complain("sizes-disagree", "hoop", s, expected, "let the joints meet at one place")];
-  });
+/**
+ * Refuses joints on the hoop that are neither one place nor apart.
+ *
+ * @param joints places of all of them, feet with them, rising, each once
+ */
+export function checkApart(joints: readonly number[], length: number): void {
+  const least = nearJoints * length;
+  const near = joints.filter((s, index) => s - (joints[index - 1] ?? -length) < least);
+  const expected = `joints and feet either at one place or ${least} m apart`;
+  const complaints = near.map((s) =>
+    complain("sizes-disagree", "hoop", s, expected, "let the joints meet at one place"),
+  );
+  if (complaints.length > 0) throw new Refusal(complaints);
 }
 
 /** Places on the hoop where something is joined, its feet with them, in no order. */
@@ -109,8 +111,7 @@ export function jointPlaces({ line, hinges, bars }: Hoop): number[] {
   return [0, line.length, ...hinges, ...joined.flatMap((at) => ("s" in at ? [at.s] : []))];
 }
 
-/** Where a bar's joint lies. */
-export const jointPoint = (hoop: Hoop, at: BarJoint): PlanePoint =>
+const jointPoint = (hoop: Hoop, at: BarJoint): PlanePoint =>
   "s" in at ? pointOnLine(hoop.line, at.s) : (hoop.joints[at.joint] as PlanePoint);
 
 const isSame = ({ line }: Hoop, a: number, b: number): boolean =>

@@ -30,8 +30,10 @@ export function leftOver(
     const last = (elements.first[element + 1] as number) - 1;
     const out = layout.intervals + intervalWidth * last;
     for (let i = 0; i < 3; i += 1) state[i] = response[out + 3 + i] as number;
-    const [normal, weight, push] = [response[out + 6], response[out + 7], response[out + 8]];
-    carry(intervals, last, normal as number, weight as number, push as number, state);
+    const normal = response[out + 6] as number;
+    const weight = response[out + 7] as number;
+    const push = response[out + 8] as number;
+    carry(intervals, last, normal, weight, push, state);
     add(into, unknown, 3, state, 0, 1);
   }
   for (let bar = 0; bar < bars.count; bar += 1) {

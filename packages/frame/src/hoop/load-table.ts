@@ -1,6 +1,6 @@
+import { barEnds } from "./bars.ts";
 import { breakAt } from "./breaks.ts";
 import type { Hoop, HoopLoad } from "./hoop.ts";
-import { jointPoint } from "./hoop-input.ts";
 import type { Intervals } from "./intervals.ts";
 import { stepSize } from "./step.ts";
 import type { Unknowns } from "./unknowns.ts";
@@ -55,7 +55,7 @@ export function loadTable(
       addPush(table, load, intervals);
     } else if (one.kind === "bar-weight") {
       table.barWeight[load] = 1;
-      addBars(table, load, hoop);
+      addBars(table, load, hoop, intervals);
     } else {
       const at = breakAt(intervals.start, one.s);
       const node = nodeBreak.indexOf(at);
@@ -100,10 +100,10 @@ function addPush(table: LoadTable, load: number, intervals: Intervals): void {
   }
 }
 
-function addBars(table: LoadTable, load: number, hoop: Hoop): void {
-  for (const { from, to, weight } of hoop.bars) {
-    const [a, b] = [jointPoint(hoop, from), jointPoint(hoop, to)];
-    const whole = weight * Math.hypot(b.x - a.x, b.z - a.z);
+function addBars(table: LoadTable, load: number, hoop: Hoop, intervals: Intervals): void {
+  for (const bar of hoop.bars) {
+    const [a, b] = barEnds(hoop, bar, intervals);
+    const whole = bar.weight * Math.hypot(b.x - a.x, b.z - a.z);
     addResultant(table, load, 0, -whole, (-whole * (a.x + b.x)) / 2);
   }
 }

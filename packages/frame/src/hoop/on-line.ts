@@ -80,9 +80,10 @@ function riseOn(line: HoopLine, piece: number, z: number, side: Side): number | 
   if (curvature === 0) return onPiece(rise / Math.sin(angle), length);
   // The height above the centre of the circle, over the radius: the cosine of the heading.
   const lean = rise * curvature + Math.cos(angle);
-  if (Math.abs(lean) > 1) return undefined;
-  const heading = side === "left" ? Math.acos(lean) : -Math.acos(lean);
-  const turn = angle - heading;
+  // Rounding at the crown is cut off.
+  if (lean > 1 + 1e-12) return undefined;
+  const slope = Math.acos(Math.min(lean, 1));
+  const turn = side === "left" ? angle - slope : angle + slope;
   const full = 2 * Math.PI;
   return [turn, turn - full, turn + full]
     .map((one) => onPiece(one / curvature, length))

@@ -79,16 +79,9 @@ function recoverHoop(
       into[out + 6] = normal;
       into[out + 7] = weight;
       into[out + 8] = push;
-      const [dx, dz] = [intervals.steps[stepSize * i], intervals.steps[stepSize * i + 1]];
-      moveOn(
-        into,
-        out,
-        dx as number,
-        dz as number,
-        intervals.flexibility,
-        flexibilitySize * i,
-        place,
-      );
+      const dx = intervals.steps[stepSize * i] as number;
+      const dz = intervals.steps[stepSize * i + 1] as number;
+      moveOn(into, out, dx, dz, intervals.flexibility, flexibilitySize * i, place);
       carry(intervals, i, normal, weight, push, state);
       moved = Math.max(moved, size(place, reach));
       force = Math.max(force, size(state, 1 / reach));
@@ -153,12 +146,15 @@ export function moveOn(
   at: number,
   into: Float64Array,
 ): void {
-  const [fx, fz] = [states[state + 3] as number, states[state + 4] as number];
+  const fx = states[state + 3] as number;
+  const fz = states[state + 4] as number;
   const moment = states[state + 5] as number;
-  const [q, w] = [states[state + 6] as number, states[state + 7] as number];
+  const q = states[state + 6] as number;
+  const w = states[state + 7] as number;
   const p = states[state + 8] as number;
   const xz = flexibility[at + 1] as number;
-  const [xm, zm] = [flexibility[at + 3] as number, flexibility[at + 4] as number];
+  const xm = flexibility[at + 3] as number;
+  const zm = flexibility[at + 4] as number;
   const giveX =
     (flexibility[at] as number) * fx +
     xz * fz +
@@ -226,7 +222,7 @@ const between = ({ unknown }: Bars, bar: number, displaced: Float64Array, way: n
   (displaced[unknown[6 * bar + 3 + way] as number] as number) -
   (displaced[unknown[6 * bar + way] as number] as number);
 
-/** Turn of a joint as its bar feels it: none at a pinned end, which has no stiffness for it. */
+/** Turn of a joint; a free one that no bar turns has none. A pinned end has no stiffness for it. */
 function turnAt({ unknown }: Bars, bar: number, displaced: Float64Array, end: number): number {
   const at = unknown[6 * bar + end] as number;
   return at < 0 ? 0 : (displaced[at] as number);

@@ -49,6 +49,7 @@ function addRoots(
   return addRoot(a, b, c, d, bend, high, into, addRoot(a, b, c, d, low, bend, into, count));
 }
 
+/** Adds the root between two places, or at the first, where two stretches meet unless it is 0. */
 function addRoot(
   a: number,
   b: number,
@@ -59,7 +60,8 @@ function addRoot(
   into: Float64Array,
   count: number,
 ): number {
-  const root = rootBetween(a, b, c, d, 0, false, low, high);
+  const meets = low > 0 && valueAt(a, b, c, d, 0, false, low) === 0;
+  const root = meets ? low : rootBetween(a, b, c, d, 0, false, low, high);
   if (Number.isNaN(root)) return count;
   into[count] = root;
   return count + 1;
@@ -84,15 +86,15 @@ function rootBetween(
   const atHigh = valueAt(a, b, c, d, middle, bends, high);
   if (!(atLow * atHigh < 0)) return Number.NaN;
   let t = low + ((high - low) * atLow) / (atLow - atHigh);
-  for (let tries = 0; tries < 100; tries += 1) {
+  const rounding = 1e-14 * to;
+  while (high - low > rounding) {
     const value = valueAt(a, b, c, d, middle, bends, t);
-    if (value === 0) return t;
     if (value > 0 === atLow > 0) low = t;
     else high = t;
-    const next = t - value / slopeAt(a, b, c, d, middle, bends, t);
-    const last = t;
+    const step = value / slopeAt(a, b, c, d, middle, bends, t);
+    if (Math.abs(step) <= rounding) return t;
+    const next = t - step;
     t = next > low && next < high ? next : (low + high) / 2;
-    if (Math.abs(t - last) <= 1e-14 * to) return t;
   }
   return t;
 }
