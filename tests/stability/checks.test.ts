@@ -7,6 +7,7 @@ import {
   checksOfCase,
   limitOf,
   lowerLimit,
+  pullsSideways,
   ratioOf,
   slideLimit,
   slidingWindOf,
@@ -182,5 +183,27 @@ describe(`every outcome of a case (seed ${seed})`, () => {
       }),
       60,
     );
+  });
+
+  test("nor is any told that is clearly less bad than one before it", () => {
+    const houses = heldHouse({ anchors: "slanted", slope: unknownSlope });
+    let left = 0;
+    holds(
+      fc.property(houses, actions, combination, pressure, (house, table, by, q) => {
+        fc.pre(house.anchors.some(pullsSideways));
+        const all = allOutcomes(termsOf(house, by, q), table, 0);
+        expect(all.filter(({ check }) => !checkIds.includes(check))).toEqual([]);
+        const told = all.filter(({ check }) => check === "slide");
+        left += 4 - told.length;
+        for (const [place, { ratio, limit }] of told.entries()) {
+          const before = told.slice(0, place);
+          const most = Math.max(0, ...before.map((one) => one.ratio));
+          const least = Math.min(...before.map((one) => one.limit));
+          expect(ratio >= most * (1 - 1e-9) || limit <= least * (1 + 1e-9)).toBe(true);
+        }
+      }),
+      30,
+    );
+    expect(left).toBeGreaterThan(0);
   });
 });

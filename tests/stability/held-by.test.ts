@@ -68,7 +68,11 @@ describe("what holds a house, by hand", () => {
     expect(sideways(upright, aslant)).toBe(true);
     expect(sideways(aslant, upright)).toBe(true);
     const nearly = (by: number): Anchor => ({ ...upright, toward: [0, by, -1] });
-    expect([sideways(nearly(0.9e-12)), sideways(nearly(1.1e-12))]).toEqual([false, true]);
+    expect([0.9e-12, 1e-12, 1.1e-12].map((by) => sideways(nearly(by)))).toEqual([
+      false,
+      false,
+      true,
+    ]);
   });
 
   test.each([
@@ -120,11 +124,22 @@ describe("what can govern in a table, by hand", () => {
       { index: 2, effect: 9 + 12 },
       { index: 1, effect: 7 + 12 },
     ]);
+    const [alike] = extremesOf(table([9, 0, 0, 0, 5, 0, 0], [2, 0, 0, 0, 5, 0, 0]), [
+      line(1, 0, 2),
+    ]).moments;
+    expect(alike).toEqual({ index: 0, effect: 5 });
     const pressing = extremesOf(table([0, 0, -5, 0, 0, 0, 0], [0, 0, -4, 0, 0, 0, 0]), []);
     expect(pressing.uplift).toEqual({ index: 1, effect: -4 });
     expect(pressing.tethers).toBeNull();
     expect(extremesOf(table(), [], [upright]).tethers).toBeNull();
     expect(extremesOf(table(), [], [upright, aslant]).tethers).not.toBeNull();
+  });
+
+  test("as many rows as are said to count", () => {
+    const rows = table([1, 0, 1, 0, 0, 0, 1], [9, 0, 9, 0, 9, 0, 9]);
+    const found = extremesOf({ ...rows, count: 1 }, [line(1, 0, 2)]);
+    expect([found.uplift.index, found.moments[0]?.index]).toEqual([0, 0]);
+    expect(found.slides).toEqual([{ row: 0, h: 1, v: 1 }]);
   });
 
   test("rows that no other beats sideways and in uplift; with the arch's part and without", () => {

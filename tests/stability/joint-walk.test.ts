@@ -6,11 +6,12 @@ import {
   basicValues,
   copyOf,
   emptyBasis,
+  exchange,
   isBasic,
   standsAtCap,
 } from "../../packages/stability/src/all-at-once/basis.ts";
 import { factorUpTo, poolOf } from "../../packages/stability/src/all-at-once/case-search.ts";
-import { askAt, demandOn } from "../../packages/stability/src/all-at-once/demand.ts";
+import { askAt, type Demand, demandOn } from "../../packages/stability/src/all-at-once/demand.ts";
 import { beyond } from "../../packages/stability/src/all-at-once/facet.ts";
 import {
   capAt,
@@ -175,19 +176,36 @@ describe(`walking from basis to basis (seed ${seed})`, () => {
   });
 });
 
-describe("a pool of bases", () => {
-  const lifts = (uplift: number) => ({
-    wind: Float64Array.from([0, 0, uplift, 0, 0, 0]),
-    slope: new Float64Array(6),
-  });
-  const held = (of: Parameters<typeof problem>[0] = {}) =>
-    jointSystem(problem(of), [
-      { x: 3, y: 6 },
-      { x: 3, y: -6 },
-      { x: -3, y: 6 },
-      { x: -3, y: -6 },
-    ]);
+const lifts = (uplift: number) => ({
+  wind: Float64Array.from([0, 0, uplift, 0, 0, 0]),
+  slope: new Float64Array(6),
+});
+const held = (of: Parameters<typeof problem>[0] = {}) =>
+  jointSystem(problem(of), [
+    { x: 3, y: 6 },
+    { x: 3, y: -6 },
+    { x: -3, y: 6 },
+    { x: -3, y: -6 },
+  ]);
 
+test("what leaves at its cap goes on counting, until it comes back", () => {
+  const system = held({ anchors: fourAnchors(700) });
+  const basis = emptyBasis(system);
+  const tether = 0;
+  const [corner] = system.fans;
+  const countsAtCaps = (times: number) => {
+    const all = columnAt(system, tether).map((one) => times * one);
+    expect(largest(apart(basis.atCaps, all))).toBeLessThan(1e-15);
+  };
+  exchange(basis, 2, tether, false);
+  countsAtCaps(0);
+  exchange(basis, 2, corner?.first ?? NaN, true);
+  countsAtCaps(700 / dead);
+  exchange(basis, 2, tether, false);
+  countsAtCaps(0);
+});
+
+describe("a pool of bases", () => {
   test("keeps twelve, the latest first", () => {
     const system = held();
     for (const before of [10, 11, 12]) {
@@ -213,6 +231,33 @@ describe("a pool of bases", () => {
     expect(pool.bases[0]).toBe(basis);
     expect(factorUpTo(pool, demand, 1)).toBe(1);
     expect(pool.bases[0]).toBe(basis);
+  });
+
+  test("on level ground a factor is asked for by itself, not whether the house stands", () => {
+    const pool = poolOf(held({ anchors: fourAnchors(700) }));
+    // Tethers have to pull: what answers it is not what answers a calm.
+    expect(factorUpTo(pool, demandOn(pool.system, lifts(1000)), 7)).toBe(7);
+    expect(pool.bases).toHaveLength(1);
+  });
+
+  test("a walk that is lost, or a factor of nought that is missed, is given up at once", () => {
+    const asks = (demand: Demand, most: number): number => {
+      let asked = 0;
+      const counting = {
+        ...demand,
+        get perUnit(): Float64Array {
+          asked += 1;
+          return demand.perUnit;
+        },
+      };
+      const pool = { ...poolOf(held({ heavy: { x: 3.5 } })), standsLevel: true };
+      expect(factorUpTo(pool, counting, most)).toBeNull();
+      return asked;
+    };
+    const demand = demandOn(held({ heavy: { x: 3.5 } }), lifts(500));
+    expect(asks({ ...demand, right: demand.right.map(() => NaN) }, 1)).toBe(1);
+    // Once for the right side, once for the facet it lies beyond.
+    expect(asks(demand, 0)).toBe(2);
   });
 
   test("a house stands on level ground with its weight over its base, its edge included", () => {
@@ -306,7 +351,8 @@ describe("the least tensions", () => {
     const system = jointSystem(problem({ anchors: fourAnchors(1e6) }), corners);
     const force = (...sums: number[]) => leastTensions(system, acts(...sums), 20)?.system.force;
     expect(force(0, 0, 1000, 0, 0, 0)).toBeCloseTo(20 * 1000, 6);
-    expect(force(0, 0, 10, 0, 900, 0)).toBeCloseTo((20 * 900) / 3, 6);
+    expect(force(0, 0, 10, 0, 9000, 0)).toBeCloseTo((20 * 9000) / 3, 6);
+    expect(force(0, 0, 10, 9000, 0, 0)).toBeCloseTo((20 * 9000) / 3, 6);
     expect(force(0, 0, 10, 0, 0, 0)).toBe(dead);
   });
 
@@ -327,6 +373,20 @@ describe("the least tensions", () => {
       expect(tension(far)).toBeCloseTo(needed, 3);
       expect(tension(near)).toBeCloseTo(0, 3);
     }
+  });
+
+  test("none above the largest factor: a fault, no answer", () => {
+    const system = jointSystem(problem({ anchors: fourAnchors(700) }), corners);
+    const largest = (dead + 2800) / 1000;
+    const at = (factor: number) => () => leastTensions(system, acts(0, 0, 1000, 0, 0, 0), factor);
+    expect(at(largest)).not.toThrow();
+    expect(at(1.001 * largest)).toThrow(/no equilibrium at 8.8088/);
+  });
+
+  test("no number where the wind is none: what the solver said of it", () => {
+    const system = jointSystem(problem({ anchors: fourAnchors(700) }), corners);
+    const wind = acts(NaN, NaN, NaN, NaN, NaN, NaN);
+    expect(() => leastTensions(system, wind, 1)).toThrow(/solver-(gave-up|unbalanced)/);
   });
 
   test("use all friction before any tether pulls", () => {
@@ -352,6 +412,9 @@ test("a right side lies beyond a facet by more than rounding of the greatest num
     expect(lies(size, 0.99e-7)).toBe(false);
     expect(lies(size, -1)).toBe(false);
   }
+  expect(beyond({ normal: Float64Array.from([1]), most: 0 }, Float64Array.from([1e-7]))).toBe(
+    false,
+  );
   expect(lies(0.01, 1.01e-5)).toBe(true);
   expect(lies(0.01, 0.99e-5)).toBe(false);
 });

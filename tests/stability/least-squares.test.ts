@@ -1,15 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-  DependentColumns,
-  leastSquares,
-} from "../../packages/stability/src/all-at-once/least-squares.ts";
+import { leastSquares } from "../../packages/stability/src/all-at-once/least-squares.ts";
 import { between, holds, seed } from "./arbitrary-holding.ts";
 
 const columns = (...of: number[][]) => of.map((one) => Float64Array.from(one));
-const solved = (of: number[][], target: number[]) => [
-  ...leastSquares(columns(...of), Float64Array.from(target)),
-];
+const solved = (of: number[][], target: number[]) => {
+  const found = leastSquares(columns(...of), Float64Array.from(target));
+  if (!found) throw new Error("columns that depend on each other");
+  return [...found];
+};
 
 describe("the nearest sum of columns", () => {
   test("columns along the axes, either way: the target's own parts", () => {
@@ -60,13 +59,8 @@ describe("the nearest sum of columns", () => {
     let met = 0;
     holds(
       fc.property(fc.array(column, { minLength: 1, maxLength: 5 }), column, (of, target) => {
-        let found: number[];
-        try {
-          found = solved(of, target);
-        } catch (thrown) {
-          expect(thrown).toBeInstanceOf(DependentColumns);
-          return;
-        }
+        const found = leastSquares(columns(...of), Float64Array.from(target));
+        if (!found) return;
         met += 1;
         const rest = target.map((one, row) =>
           of.reduce((sum, each, place) => sum - (found[place] ?? NaN) * (each[row] ?? NaN), one),
@@ -81,16 +75,16 @@ describe("the nearest sum of columns", () => {
     expect(met).toBeGreaterThan(5);
   });
 
-  test("columns that depend on each other, or are more than the rows, are refused", () => {
+  test("none of columns that depend on each other, or are more than the rows", () => {
     const refused = (...of: number[][]) =>
-      expect(() => leastSquares(columns(...of), Float64Array.from([1, 1]))).toThrow(
-        DependentColumns,
-      );
+      expect(leastSquares(columns(...of), Float64Array.from([1, 1]))).toBeNull();
     refused([1, 2], [2, 4]);
     refused([0, 0]);
     refused([1, 0], [0, 1], [1, 1]);
     refused([0, 0.9e-11]);
-    expect(solved([[0, 1.1e-11]], [1, 1])[0]).toBeCloseTo(1 / 1.1e-11, 0);
+    for (const size of [1e-11, 1.1e-11]) {
+      expect(solved([[0, size]], [1, 1])[0]).toBeCloseTo(1 / size, 0);
+    }
     expect(
       solved(
         [

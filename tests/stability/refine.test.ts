@@ -63,6 +63,7 @@ describe("an answer refined", () => {
     const found = refinedFrom({ 0: 0.9e-9, 1: cap - 0.9e-9, 3: 0.02 }, asked({ 1: cap, 3: 0.02 }));
     expect([found[0], found[1]]).toEqual([0, cap]);
     expect(found[3]).toBeCloseTo(0.02, 14);
+    expect(refinedFrom({ 0: 1e-9 }, asked({ 0: 0.5e-9 }))[0]).toBe(0);
     const wide = refinedFrom({ 0: 25e-9, 1: cap - 25e-9 }, asked({ 1: cap }), 1e-9);
     expect([wide[0], wide[1]]).toEqual([0, cap]);
   });
@@ -75,6 +76,7 @@ describe("an answer refined", () => {
     expect(() => within(45, 50)).not.toThrow();
     expect(() => within(55, 50)).toThrow(SolverFault);
     expect(() => within(-1.1, 0.5)).toThrow(SolverFault);
+    expect(() => refinedFrom({}, asked({}, { 0: 1e-9 }))).not.toThrow();
   });
 
   test("may leave its bounds by rounding and no more", () => {
@@ -117,6 +119,8 @@ describe("an answer refined", () => {
     expect(solve(0.9e-10, 0.6)).toBeCloseTo(0.6, 14);
     expect(() => solve(1.1e-10, 0.6)).toThrow(SolverFault);
     expect(solve(0, 0.8 + 0.9e-10)).toBeGreaterThan(0.8);
+    expect(solve(0, 0.8 + 1e-10)).toBe(0.8 + 1e-10);
+    expect(solve(0, -1e-10)).toBe(-1e-10);
     expect(() => solve(0, 0.8 + 1.1e-10)).toThrow(/bounds/);
   });
 

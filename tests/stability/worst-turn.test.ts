@@ -90,3 +90,101 @@ describe("the worst turn of a slope", () => {
     expect(at).toBe(0);
   });
 });
+
+describe("how closely it looks", () => {
+  /** A function whose greatest value is known: a span may exceed whatever is less. */
+  const known = (bad: Badness, greatest: number) => {
+    const looked: number[] = [];
+    const at = worstTurn((turned) => {
+      looked.push(turned);
+      return { bad: bad(turned), mayExceed: (_, worst) => greatest > worst };
+    }, 0);
+    return { at, looked };
+  };
+
+  // The middle is within a hundredth of the greatest: it is narrowed down from both ends at once.
+  test("forty rounds of golden section, one look in each, beside both ends and the first two", () => {
+    const { at, looked } = known((turned) => 100 - Math.abs(turned - 0.3), 100);
+    expect(looked).toHaveLength(1 + 4 + 40);
+    expect(at).toBeCloseTo(0.3, 7);
+    expect(looked.slice(1, 3)).toEqual([-Math.PI / 2, Math.PI / 2]);
+  });
+
+  test("none where nothing is told apart any more", () => {
+    expect(known(() => 3, 3.01).looked).toHaveLength(1 + 4);
+  });
+
+  test("a tooth on a plain: level on one side is not level", () => {
+    const { at } = known((turned) => 1 + tooth(0.4, 0.2, 0.005)(turned), 1.005);
+    expect(at).toBeCloseTo(0.4, 6);
+  });
+
+  test("nought everywhere, though it might be more: 256 spans, and no narrowing in any", () => {
+    const { at, looks } = searched(() => 0, 1);
+    expect(at).toBe(0);
+    expect(looks).toBe(511 + 4 * 256);
+  });
+
+  test("in proportion: a thousand times as bad, the same looks", () => {
+    const looksAt = (scale: number) => {
+      const bad: Badness = (turned) => scale * (1 + tooth(0.3, 0.2)(turned));
+      const { at, looks } = searched(bad, 6 * scale);
+      expect(at).toBeCloseTo(0.3, 6);
+      return looks;
+    };
+    expect(new Set([2 ** -10, 1, 2 ** 10].map(looksAt)).size).toBe(1);
+  });
+
+  const quarter = Math.PI / 2;
+  /** The right half is kept whole, the left one halved once more; each may hold a little more than it does. */
+  const unevenly = (bad: Badness) => {
+    const looked: number[] = [];
+    const at = worstTurn((turned) => {
+      looked.push(turned);
+      const whole = turned > 0 || (turned < 0 && Math.abs(turned) !== quarter / 2);
+      return { bad: bad(turned), mayExceed: (_, worst) => (whole ? 100.5 : 200) > worst };
+    }, 0);
+    return { at, looked };
+  };
+
+  test("only where no neighbour is worse, whatever the order in which spans were left", () => {
+    const { at, looked } = unevenly((turned) => 100 + turned / 10);
+    expect(at).toBeCloseTo(quarter, 6);
+    expect(looked.filter((turned) => turned < -quarter / 4)).toEqual([
+      -quarter / 2,
+      (-3 * quarter) / 4,
+    ]);
+  });
+
+  test("between two neighbours that are just as bad", () => {
+    const { at } = unevenly((turned) => 100 - Math.abs(turned - quarter / 8) / 10);
+    expect(at).toBeCloseTo(quarter / 8, 6);
+  });
+
+  test("not in a span that was left before something worse was found elsewhere", () => {
+    const looked: number[] = [];
+    const at = worstTurn((turned) => {
+      looked.push(turned);
+      const greatest = turned < 0 ? 1.005 : 2;
+      return {
+        bad: 1 + tooth(0.7, 0.2)(turned),
+        mayExceed: (_, worst) => greatest > worst,
+      };
+    }, 0);
+    expect(at).toBeCloseTo(0.7, 6);
+    expect(looked.filter((turned) => turned < 0)).toEqual([-quarter / 2]);
+  });
+
+  test("what may not exceed the worst is not looked at", () => {
+    const at = worstTurn(
+      () => ({
+        get bad(): number {
+          throw new Error("not asked for");
+        },
+        mayExceed: () => false,
+      }),
+      1,
+    );
+    expect(at).toBe(0);
+  });
+});

@@ -80,7 +80,7 @@ export function factorUpTo(pool: Pool, demand: Demand, most: number): number | n
   if (!pool.standsLevel) {
     if (ask(pool, askAt(demand, 0, right))) return null;
     const missed = factor > contactEnd ? ask(pool, askAt(demand, contactEnd, right)) : null;
-    if (missed) factor = Math.min(contactEnd, boundBy(missed.facet, demand, false));
+    if (missed) factor = boundBy(missed.facet, demand, false);
   }
   for (let turn = 0; turn < mostFacets; turn += 1) {
     const missed = ask(pool, askAt(demand, factor, right));

@@ -56,7 +56,7 @@ export function certificateOf(
   if (!found) return null;
   const { factor, values } = found;
   const { terms } = system.problem;
-  const { weight, friction } = terms.holding;
+  const { weight } = terms.holding;
   const wind = [...actions.wind].map((one) => factor * one);
   return {
     factor,
@@ -71,7 +71,7 @@ export function certificateOf(
     },
     tethers: tethersOf(found.system, values),
     pushes: pushesOf(found.system, values),
-    frictionLimit: friction * Math.max(0, terms.deadNormal - (wind[2] as number)),
+    frictionLimit: system.friction * Math.max(0, terms.deadNormal - (wind[2] as number)),
   };
 }
 
@@ -97,8 +97,7 @@ function tethersOf({ problem, shafts, force }: JointSystem, values: Float64Array
   });
 }
 
-function pushesOf({ problem, corners, fans, force }: JointSystem, values: Float64Array): Push[] {
-  const { friction } = problem.terms.holding;
+function pushesOf({ corners, fans, force, friction }: JointSystem, values: Float64Array): Push[] {
   return corners.map(({ x, y }, corner) => {
     const [push, sumX, sumY] = sumsOf(fans[corner] as Fan, values, force);
     return { x, y, push, frictionX: friction * sumX, frictionY: friction * sumY };

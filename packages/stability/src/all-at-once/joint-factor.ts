@@ -1,6 +1,5 @@
 import { type Basis, emptyBasis } from "./basis.ts";
 import type { CaseActions } from "./case-actions.ts";
-import { factorUpTo, poolOf } from "./case-search.ts";
 import { askAt, type Demand, demandOn } from "./demand.ts";
 import { beyond } from "./facet.ts";
 import { type JointSystem, limitRow } from "./joint-system.ts";
@@ -25,9 +24,8 @@ export function jointFactor(system: JointSystem, actions: CaseActions): number {
   const { contactEnd } = demand;
   const still = startAt(system, demand, 0);
   if (!still) return 0;
-  if (contactEnd === Number.POSITIVE_INFINITY) return reach(still, demand, false);
-  const lifted = startAt(system, demand, contactEnd);
-  return lifted ? reach(lifted, demand, true) : reach(still, demand, false);
+  const lifted = contactEnd < Number.POSITIVE_INFINITY ? startAt(system, demand, contactEnd) : null;
+  return (lifted && reach(lifted, demand, true)) ?? reach(still, demand, false) ?? 0;
 }
 
 /** A basis to start from at a wind factor in equilibrium; null where it is not in equilibrium. */
@@ -40,54 +38,26 @@ function startAt(system: JointSystem, demand: Demand, factor: number): Basis | n
   return solveProgram({ basis: empty, right, wind: null }).status === "optimal" ? empty : null;
 }
 
-/** Shares of the way to the walk's own answer from which the solver starts again. */
-const nearer = [0.5, 0.9, 0.99, 0.9999];
+/** An answer this much beyond the largest factor, in proportion, shows that it is not the largest. */
+const clearlyMore = 1e-6;
 
 /**
- * The largest factor with contact, from nought; or without, from where contact ends. Where the
- * solver cannot do it from there, it starts again nearer to what walking finds: fewer steps, less
- * rounding. Any start in equilibrium has the same largest factor.
+ * The largest factor with contact, from nought; or without, from where contact ends. Null where the
+ * start is in equilibrium by rounding only.
  */
-function reach(basis: Basis, demand: Demand, lifted: boolean): number {
-  const start = lifted ? demand.contactEnd : 0;
-  try {
-    return reachFrom(basis, demand, start, lifted);
-  } catch (fault) {
-    if (!(fault instanceof SolverFault)) throw fault;
-    const { system } = basis;
-    const walked = factorUpTo(poolOf(system), demand, mostUnits * demand.unit);
-    for (const share of walked === null ? [] : nearer) {
-      const factor = start + share * ((walked as number) - start);
-      const { held } = walk(basis, askAt(demand, factor, new Float64Array(system.rows)));
-      if (!held) continue;
-      try {
-        return reachFrom(held, demand, factor, lifted);
-      } catch (again) {
-        if (!(again instanceof SolverFault)) throw again;
-      }
-    }
-    throw fault;
-  }
-}
-
-const mostUnits = 1e4;
-
-/** An answer this much beyond the largest factor, in proportion, shows that it is not the largest. */
-const clearlyMore = 1e-7;
-
-function reachFrom(basis: Basis, demand: Demand, start: number, lifted: boolean): number {
+function reach(basis: Basis, demand: Demand, lifted: boolean): number | null {
   const { perUnit, unit, contactEnd } = demand;
   const coefficient = perUnit.map((one) => -one);
   if (lifted) coefficient[limitRow] = 0;
+  const start = lifted ? contactEnd : 0;
   const right = askAt(demand, start, new Float64Array(perUnit.length));
-  const cap = lifted ? Number.POSITIVE_INFINITY : (contactEnd - start) / unit;
+  const cap = lifted ? Number.POSITIVE_INFINITY : contactEnd / unit;
   const found = solveProgram({ basis, right, wind: { coefficient, cap } });
-  if (found.status === "optimal") {
-    const factor = start + unit * found.factor;
-    const more = askAt(demand, factor + clearlyMore * (factor + unit), right);
-    if (!walk(basis, more).held) return factor;
-    throw new SolverFault("solver-disagrees", `equilibrium beyond ${factor}`);
+  if (found.status !== "optimal") {
+    return found.status === "unbounded" ? Number.POSITIVE_INFINITY : null;
   }
-  if (found.status === "unbounded") return Number.POSITIVE_INFINITY;
-  throw new SolverFault("solver-disagrees", `no equilibrium at ${start}, where one is known`);
+  const factor = start + unit * found.factor;
+  const more = askAt(demand, factor + clearlyMore * (factor + unit), right);
+  if (!walk(basis, more).held) return factor;
+  throw new SolverFault("solver-disagrees", `equilibrium beyond ${factor}`);
 }

@@ -6,6 +6,9 @@ const sumRow = 6;
 export const limitRow = 8;
 const fixedRows = 9;
 
+/** Friction below this counts as none: beside the pushes it would be lost in rounding. */
+const leastFriction = 2e-3;
+
 /**
  * Unknowns that differ by direction only, one for each corner of the polygon: what one adds to the
  * rows is `base` and its direction times `alongX` and `alongY`. They have no cap.
@@ -38,6 +41,8 @@ export interface JointSystem {
   readonly corners: readonly Corner[];
   readonly force: number;
   readonly length: number;
+  /** Friction coefficient that counts. */
+  readonly friction: number;
   readonly rows: number;
   readonly columns: number;
   /** Columns of the unknowns before the fans. */
@@ -102,7 +107,8 @@ export function jointSystem(
 ): JointSystem {
   const { terms, laterals = [] } = problem;
   const { holding, combination, deadNormal } = terms;
-  const { anchors, weight, friction } = holding;
+  const { anchors, weight } = holding;
+  const friction = holding.friction < leastFriction ? 0 : holding.friction;
   const strength = anchors.reduce((sum, { pull }) => sum + combination.anchor * pull, 0);
   const force = Math.max(demand, deadNormal) || strength || 1;
   const length = Math.max(...corners.map(({ x }) => Math.abs(x)));
@@ -147,6 +153,7 @@ export function jointSystem(
     corners,
     force,
     length,
+    friction,
     rows,
     columns: first + fans.length * polygonSides,
     singles,

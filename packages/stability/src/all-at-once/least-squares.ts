@@ -1,17 +1,19 @@
-/** Columns of numbers that depend on each other: no single step comes nearest. */
-export class DependentColumns extends Error {}
-
-/** The multiples of some columns whose sum comes nearest to a target, by Householder reflections. */
-export function leastSquares(columns: readonly Float64Array[], target: Float64Array): Float64Array {
+/**
+ * The multiples of some columns whose sum comes nearest to a target, by Householder reflections; null
+ * where columns depend on each other: then no single sum is nearest.
+ */
+export function leastSquares(
+  columns: readonly Float64Array[],
+  target: Float64Array,
+): Float64Array | null {
   const rows = target.length;
   const matrix = columns.map((column) => column.slice());
   const rest = target.slice();
   const diagonal = new Float64Array(columns.length);
-  if (columns.length > rows) throw new DependentColumns();
   for (const [step, column] of matrix.entries()) {
     let size = 0;
     for (let row = step; row < rows; row += 1) size = Math.hypot(size, column[row] as number);
-    if (size < leastSize) throw new DependentColumns();
+    if (size < leastSize) return null;
     const turned = (column[step] as number) > 0 ? -size : size;
     const mirror = column.slice();
     mirror[step] = (mirror[step] as number) - turned;

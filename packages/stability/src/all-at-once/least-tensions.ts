@@ -1,10 +1,9 @@
 import { emptyBasis } from "./basis.ts";
 import type { CaseActions } from "./case-actions.ts";
 import { askAt, demandOn } from "./demand.ts";
-import { beyond } from "./facet.ts";
 import { type JointSystem, jointSystem } from "./joint-system.ts";
 import { solveProgram } from "./linear-program.ts";
-import { SolverFault } from "./solver-fault.ts";
+import { orFault, SolverFault } from "./solver-fault.ts";
 import { walk } from "./walk.ts";
 
 /** Unknowns of a system that answer a case at a factor with the least sum of tensions. */
@@ -47,16 +46,11 @@ export function leastTensions(
   for (const room of rooms) {
     const factor = largest * (1 - room);
     const right = askAt(demand, factor, new Float64Array(system.rows));
-    const { held, facet } = walk(empty, right);
-    if (largest === 0 && facet && beyond(facet, right)) return null;
-    try {
-      const found = solveProgram({ basis: held ?? empty, right, wind: null });
-      if (found.status === "optimal") return { system, factor, values: found.values };
-    } catch (thrown) {
-      if (!(thrown instanceof SolverFault)) throw thrown;
-      fault = thrown;
-    }
+    const { held } = walk(empty, right);
+    const found = orFault(() => solveProgram({ basis: held ?? empty, right, wind: null }));
+    if (found instanceof SolverFault) fault = found;
+    else if (found.status === "optimal") return { system, factor, values: found.values };
+    if (largest === 0) return null;
   }
-  if (largest === 0) return null;
   throw fault;
 }

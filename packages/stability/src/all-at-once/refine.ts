@@ -1,5 +1,5 @@
 import { capAt, columnAt } from "./joint-system.ts";
-import { DependentColumns, leastSquares } from "./least-squares.ts";
+import { leastSquares } from "./least-squares.ts";
 import type { LinearProgram } from "./program.ts";
 import { SolverFault } from "./solver-fault.ts";
 
@@ -57,8 +57,11 @@ export function refined(
     return miss;
   };
   for (let round = 0; round < 2; round += 1) {
-    const step = stepOf(free.map(columnOf), missing());
-    for (const [place, one] of free.entries()) all[one] = (all[one] as number) + (step[place] ?? 0);
+    const step = leastSquares(free.map(columnOf), missing());
+    if (!step) throw new SolverFault("solver-unbalanced", "the answer is no vertex");
+    for (const [place, one] of free.entries()) {
+      all[one] = (all[one] as number) + (step[place] as number);
+    }
   }
   const size = right.reduce((most, one) => Math.max(most, Math.abs(one)), 1);
   const worst = missing().reduce((most, one) => Math.max(most, Math.abs(one)), 0);
@@ -75,13 +78,4 @@ export function refined(
     }
   }
   return { factor: all.pop() as number, values: Float64Array.from(all) };
-}
-
-function stepOf(columns: readonly Float64Array[], miss: Float64Array): Float64Array {
-  try {
-    return leastSquares(columns, miss);
-  } catch (thrown) {
-    if (!(thrown instanceof DependentColumns)) throw thrown;
-    throw new SolverFault("solver-unbalanced", "the answer is no vertex");
-  }
 }

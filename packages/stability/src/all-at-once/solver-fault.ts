@@ -8,3 +8,13 @@ export class SolverFault extends Error {
     this.name = "SolverFault";
   }
 }
+
+/** What is found, or the solver's fault where it is one; any other error is passed on. */
+export function orFault<Found>(find: () => Found): Found | SolverFault {
+  try {
+    return find();
+  } catch (thrown) {
+    if (!(thrown instanceof SolverFault)) throw thrown;
+    return thrown;
+  }
+}
