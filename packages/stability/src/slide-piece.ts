@@ -103,16 +103,14 @@ export class SlidePiece {
     slack: Slack,
   ): number {
     if (this.holds(from, to, before, after, slack)) return Number.POSITIVE_INFINITY;
-    const middle = (from + to) / 2;
-    if (to - from <= Math.max(width * to, least) || middle <= from || middle >= to) {
-      return after > 0 ? to : Number.POSITIVE_INFINITY;
-    }
+    if (to - from <= Math.max(width * to, least)) return after > 0 ? to : Number.POSITIVE_INFINITY;
     if (after > 0) {
       const [low, high, reached] = this.crossing(from, to, before, after, least, slack);
       if (this.holds(from, low, before, reached, slack)) return high;
     }
     this.halvings += 1;
     if (this.halvings > mostHalvings) return from;
+    const middle = (from + to) / 2;
     const between = this.excess(middle, slack);
     const early = this.within(from, middle, before, between, least, slack);
     if (early < Number.POSITIVE_INFINITY) return early;
@@ -149,9 +147,9 @@ export class SlidePiece {
     return [low, high, below];
   }
 
-  /** Whether the curvature lets nothing rise above nought between two pressures. */
+  /** Whether the curvature lets nothing rise above nought between two pressures; not so before. */
   private holds(from: number, to: number, before: number, after: number, slack: Slack): boolean {
-    if (before > 0 || after > 0) return false;
+    if (after > 0) return false;
     const arch = this.mostArched(from, to, slack) * (to - from) * (to - from);
     const rise = Math.abs(after - before);
     if (2 * rise >= arch) return true;
