@@ -52,6 +52,7 @@ export const noSlack: Slack = { push: 0, tethers: 0 };
 
 /** Relative width at which a root is told. */
 const width = 1e-14;
+const hair = (at: number, least: number): number => Math.max(width * at, least);
 /** Halvings after which a piece that neither holds nor fails clearly is taken to fail where it stands. */
 const mostHalvings = 200;
 /** Steps of the false position that looks for a root before it is shown to be the first. */
@@ -103,10 +104,11 @@ export class SlidePiece {
     slack: Slack,
   ): number {
     if (this.holds(from, to, before, after, slack)) return Number.POSITIVE_INFINITY;
-    if (to - from <= Math.max(width * to, least)) return after > 0 ? to : Number.POSITIVE_INFINITY;
+    if (to - from <= hair(to, least)) return after > 0 ? to : Number.POSITIVE_INFINITY;
     if (after > 0) {
       const [low, high, reached] = this.crossing(from, to, before, after, least, slack);
-      if (this.holds(from, low, before, reached, slack)) return high;
+      const met = high - low <= hair(high, least);
+      if (met && this.holds(from, low, before, reached, slack)) return high;
     }
     this.halvings += 1;
     if (this.halvings > mostHalvings) return from;
@@ -117,24 +119,24 @@ export class SlidePiece {
     return this.within(middle, to, between, after, least, slack);
   }
 
-  /** Two pressures a hair apart with a root between them, by false position; the excess at the lower. */
+  /** Two pressures with a root between them, mostly a hair apart, by false position; the excess at the lower. */
   private crossing(
     from: number,
     to: number,
     before: number,
     after: number,
-    least: number,
+    narrow: number,
     slack: Slack,
   ): [number, number, number] {
     let [low, high, below, above] = [from, to, before, after];
     // The weight of an end that stays is halved, so that both ends move.
     let [lowWeight, highWeight] = [1, 1];
     for (let step = 0; step < steps; step += 1) {
-      const hair = Math.max(width * high, least);
-      if (high - low <= hair) break;
+      const close = hair(high, narrow);
+      if (high - low <= close) break;
       const [one, other] = [lowWeight * below, highWeight * above];
       const met = low - (one * (high - low)) / (other - one);
-      const q = Math.min(Math.max(met, low + hair / 2), high - hair / 2);
+      const q = Math.min(Math.max(met, low + close / 2), high - close / 2);
       const found = this.excess(q, slack);
       if (found > 0) {
         [high, above, highWeight] = [q, found, 1];
