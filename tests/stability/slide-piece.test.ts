@@ -99,6 +99,11 @@ describe("the first pressure at which a piece slides, in closed form", () => {
     }
   });
 
+  test("nor one that falls from nought by less than can be told", () => {
+    // 1 - q^2 against 1, up to fifty times the width that is told apart.
+    expect(first([1, 0, 0, 0], [1, 0, -1], [1, 0], [0, 5e-11], noSlack, 1e-12)).toBe(none);
+  });
+
   test("told where it is above nought, not yet where it is nought", () => {
     const found = first(still, [-6, 2, 0], [0, 0]);
     expect(found).toBeGreaterThan(3);
