@@ -220,10 +220,24 @@ describe("the first pressure at which a piece slides, in closed form", () => {
   });
 
   test("a straight line's root is met at once: both ends, the root, a look beside it", () => {
-    for (const root of [3, 30, 99]) {
+    for (const root of [3, 30, 99, 0.1, 0.7, 7.7, 33.3, 77.7, 91.3]) {
       const { found, looks } = looksFor([still, [-2 * root, 2, 0], [0, 0]], 100);
       expect(found).toBeCloseTo(root, 10);
       expect(looks).toBeLessThanOrEqual(5);
+    }
+  });
+
+  test("a bent one's root in a dozen or so, however it bends", () => {
+    for (const [parabola, root] of [
+      [[-16, 0, 1], 4],
+      [[-9, 0, 1], 3],
+      [[-606, 107, -1], 6],
+      [[-303, 104, -1], 3],
+      [[-330, 134.5, -1], 2.5],
+    ] as const) {
+      const { found, looks } = looksFor([still, parabola, [0, 0]], 50);
+      expect(found).toBeCloseTo(root, 4);
+      expect(looks).toBeLessThanOrEqual(20);
     }
   });
 

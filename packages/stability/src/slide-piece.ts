@@ -129,8 +129,9 @@ export class SlidePiece {
     slack: Slack,
   ): [number, number, number] {
     let [low, high, below, above] = [from, to, before, after];
-    // The weight of an end that stays is halved, so that both ends move.
+    // The weight of an end that stays a second time is halved, so that both ends move.
     let [lowWeight, highWeight] = [1, 1];
+    let fell = 0;
     for (let step = 0; step < steps; step += 1) {
       const close = hair(high, narrow);
       if (high - low <= close) break;
@@ -140,10 +141,12 @@ export class SlidePiece {
       const found = this.excess(q, slack);
       if (found > 0) {
         [high, above, highWeight] = [q, found, 1];
-        lowWeight /= 2;
+        if (fell > 0) lowWeight /= 2;
+        fell = 1;
       } else {
         [low, below, lowWeight] = [q, found, 1];
-        highWeight /= 2;
+        if (fell < 0) highWeight /= 2;
+        fell = -1;
       }
     }
     return [low, high, below];
