@@ -37,6 +37,9 @@ describe("the push of wind and slope", () => {
     expect(push.mostBend(-2, 2)).toBeCloseTo(36 / 27, 12);
     expect(push.mostBend(0, 2)).toBeCloseTo(36 / 27, 12);
     expect(new Push(3, 4, 6, 8).mostBend(0, 1)).toBe(0);
+    // Straight back through no push at all.
+    expect(new Push(3, 4, -3, -4).mostBend(0, 2)).toBe(0);
+    expect(new Push(3, 4, -3, -4).mostBend(0, 1)).toBe(0);
   });
 });
 
@@ -239,6 +242,9 @@ describe("the first pressure at which a piece slides, in closed form", () => {
       expect(found).toBeCloseTo(root, 4);
       expect(looks).toBeLessThanOrEqual(20);
     }
+    // (q - 9)(q + 10) and (q - 36)(134 - q), seen from not far beyond.
+    expect(looksFor([still, [-90, 1, 1], [0, 0]], 10).looks).toBeLessThanOrEqual(12);
+    expect(looksFor([still, [-36 * 134, 170, -1], [0, 0]], 40).looks).toBeLessThanOrEqual(12);
   });
 
   test("a root near the foot of a steep rise is told as closely as any", () => {
