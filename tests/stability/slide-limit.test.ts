@@ -76,6 +76,25 @@ describe("where friction alone lets go on a slope, in closed form", () => {
     expect(limit([0, 1], [5, 0, -20])).toBe(none);
   });
 
+  test("lifted faster than pushed: before contact ends, not beyond", () => {
+    // At q = 875 / 3 the push is 5 times (175, 600, 625) N; contact has fallen by 5000 - 3125 N till there.
+    const q = 875 / 3;
+    expect(limit([0, 1], [5, 0, 1875 / q / 0.3])).toBeCloseTo(q, 8);
+  });
+
+  test("a slope that leaves hardly anything", () => {
+    // Along the wind: what is left is a millionth of a newton, and as much of it as can be told counts.
+    const along = { downslope: 3000.3, deadNormal: 2 * (3000.3 + 1e-6) };
+    const left = 0.5 * along.deadNormal - along.downslope;
+    expect(limit([1, 0], [1, 0, 0], along) / (left / 0.6)).toBeCloseTo(1, 9);
+    // Across it, pressed down: the grip grows before the push does, until
+    // (5000 + 1.5 q)^2 = (3 q)^2 + S^2, or 6.75 q^2 - 2 7500 q = 5000^2 - S^2.
+    const across = 5000 - 2 ** -20;
+    const rest = (5000 - across) * (5000 + across);
+    const root = (7500 + Math.sqrt(7500 ** 2 + 6.75 * rest)) / 6.75;
+    expect(limit([0, 1], [5, 0, -5], { downslope: across }) / root).toBeCloseTo(1, 11);
+  });
+
   test("in a calm that lifts or presses: what the slope asks of the contact left", () => {
     expect(limit([0.6, 0.8], [0, 0, 10])).toBeCloseTo(2000 / (0.6 * 0.5 * 10), 8);
     expect(limit([0.6, 0.8], [0, 0, -10])).toBe(none);

@@ -24,10 +24,24 @@ interface Held {
   readonly left?: LineTerms;
   readonly wind?: Partial<SlidingWind>;
   readonly slope?: readonly [number, number];
+  readonly design?: number;
+}
+
+/** What a path has worked out: a piece for each stretch that was looked at. */
+interface WorkedOut {
+  readonly pieces: readonly unknown[];
 }
 
 /** Wind of 0.6 N per Pa and 10 N of slope, both toward +x, against so much friction. */
-function path({ grip, anchors = [], right = slack, left = slack, wind, slope = [10, 0] }: Held) {
+function path({
+  grip,
+  anchors = [],
+  right = slack,
+  left = slack,
+  wind,
+  slope = [10, 0],
+  design = 100,
+}: Held) {
   const weight = { name: "low" as const, W: 1, x: 0, y: 0, z: 1 };
   const holding = { weight, anchors, slope: { angle: 0.1, downhill: null }, friction: 0.5 };
   const terms = {
@@ -39,7 +53,7 @@ function path({ grip, anchors = [], right = slack, left = slack, wind, slope = [
     sideways: true,
   };
   const blows = { fx: 1, fy: 0, fz: 0, turnRight: 0, turnLeft: 0, ...wind };
-  return new SlidePath({ terms, right, left }, blows, slope, 100);
+  return new SlidePath({ terms, right, left }, blows, slope, design);
 }
 
 describe("the first pressure at which a case slides, slope along the wind", () => {
@@ -85,8 +99,10 @@ describe("the first pressure at which a case slides, slope along the wind", () =
   test("between the rails, where the one that asks more changes on the way", () => {
     const wind = { turnRight: 10, turnLeft: 10 };
     const [early, late] = [rail(60, 4800), rail(600, 1200)];
+    // A tether of no pull changes nothing, wherever it stands.
+    const none = { ...aslant(2, 1), pull: 0 };
     const limit = (grip: number, right: LineTerms, left: LineTerms) =>
-      path({ grip, anchors: [aslant(0, 1)], right, left, wind }).limit();
+      path({ grip, anchors: [aslant(0, 1), none], right, left, wind }).limit();
     for (const [right, left] of [
       [early, late],
       [late, early],
@@ -107,6 +123,26 @@ describe("the first pressure at which a case slides, slope along the wind", () =
       expect(made.limit()).toBeCloseTo(limit, 8);
     }
     expect(path({ grip: 9 }).limit(1)).toBe(0);
+  });
+
+  test("no stretch beyond the bound is worked out, nor beyond the limit", () => {
+    const stretches = (below: number) => {
+      const made = path({ grip: 310 });
+      made.limit(below);
+      return (made as unknown as WorkedOut).pieces.length;
+    };
+    // Cut at 6.25, 25, 100, 400 and 1600 Pa; the limit is 500 Pa.
+    expect([6, 6.25, 6.5, 100, 101, none].map(stretches)).toEqual([1, 1, 2, 3, 4, 5]);
+  });
+
+  test("in any unit of pressure: wind k times as strong, the limit one kth", () => {
+    for (const k of [1e-12, 1e12]) {
+      const wind = { fx: k, turnRight: 10 * k };
+      const right = rail(600, 1200);
+      const anchors = [aslant(-2, 1)];
+      const made = path({ grip: 630, anchors, right, wind, design: 100 / k });
+      expect((made.limit() * k) / 200).toBeCloseTo(1, 9);
+    }
   });
 
   test("whether it may slide below a pressure: sooner with slack, and again later without it", () => {

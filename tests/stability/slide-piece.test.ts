@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { Push, SlidePiece } from "../../packages/stability/src/slide-piece.ts";
-import { between, holds, seed } from "./arbitrary-holding.ts";
+import { between, holds, seed, sixteenths } from "./arbitrary-holding.ts";
 
 const none = Number.POSITIVE_INFINITY;
 
@@ -23,6 +23,8 @@ describe("the push of wind and slope", () => {
     expect(push.growth(0)).toBe(0);
     expect(push.growth(2)).toBeCloseTo((2 * 4) / 5, 12);
     expect(push.growth(1e9)).toBeCloseTo(2, 9);
+    // (1, 2) and (2, 2) for each unit of pressure: (3, 4) at one.
+    expect(new Push(1, 2, 2, 2).growth(1)).toBeCloseTo((2 * 3 + 2 * 4) / 5, 12);
     expect(new Push(0, 0, 3, 4).growth(0)).toBe(5);
     expect(new Push(-3, -4, 3, 4).growth(0)).toBe(-5);
   });
@@ -35,6 +37,9 @@ describe("the push of wind and slope", () => {
     expect(push.mostBend(-2, 2)).toBeCloseTo(36 / 27, 12);
     expect(push.mostBend(0, 2)).toBeCloseTo(36 / 27, 12);
     expect(new Push(3, 4, 6, 8).mostBend(0, 1)).toBe(0);
+    // Straight back through no push at all.
+    expect(new Push(3, 4, -3, -4).mostBend(0, 2)).toBe(0);
+    expect(new Push(3, 4, -3, -4).mostBend(0, 1)).toBe(0);
   });
 });
 
@@ -45,7 +50,8 @@ describe("the first pressure at which a piece slides, in closed form", () => {
     grip: readonly [number, number],
     [from, to]: readonly [number, number] = [0, 100],
     slack = { push: 0, tethers: 0 },
-  ) => new SlidePiece(new Push(...push), parabola, grip).slackened(slack).first(from, to, least);
+    narrow = least,
+  ) => new SlidePiece(new Push(...push), parabola, grip).slackened(slack).first(from, to, narrow);
   /** A push of 1 N whatever the pressure. */
   const still = [0.6, 0.8, 0, 0] as const;
 
@@ -84,6 +90,43 @@ describe("the first pressure at which a piece slides, in closed form", () => {
       expect(first(still, [-a * b, a + b, -1], [0, 0])).toBeCloseTo(a, 8);
     }
     expect(first(still, [-(3.3 ** 2) - 1e-6, 6.6, -1], [0, 0])).toBe(none);
+  });
+
+  test("one that just reaches nought does not slide", () => {
+    // -(q - 3)^2.
+    expect(first(still, [-9, 6, -1], [0, 0])).toBe(none);
+    expect(first(still, [-6, 2, 0], [0, 0], [0, 3])).toBe(none);
+    // e - sqrt(e^2 + (q - 1000)^2): a peak too sharp for any parabola, of no height.
+    for (const e of [0.01, 0.02, 0.03]) {
+      expect(first([-1000, e, 1, 0], [e, 0, 0], [1, 0], [0, 3000], undefined, 0)).toBe(none);
+    }
+  });
+
+  test("nor one that falls from nought by less than can be told", () => {
+    // 1 - q^2 against 1, up to fifty times the width that is told apart.
+    expect(first([1, 0, 0, 0], [1, 0, -1], [1, 0], [0, 5e-11], undefined, 1e-12)).toBe(none);
+  });
+
+  test("told where it is above nought, not yet where it is nought", () => {
+    const found = first(still, [-6, 2, 0], [0, 0]);
+    expect(found).toBeGreaterThan(3);
+    expect(found).toBeLessThan(3 + 1e-12);
+  });
+
+  test("one that rises from nought slides at once, though rounding hides the first of it", () => {
+    // 1e-6 q - 1e-9 q^2 beside 1: nothing can be told of it below 1.1e-10.
+    const found = first([1, 0, 0, 0], [1, 1e-6, -1e-9], [1, 0], [0, 100], undefined, 1e-11);
+    expect(found).toBeLessThan(2e-10);
+  });
+
+  test("the first of three: before a hump that falls again and rises for good", () => {
+    // (H - 17) (H - 25), H = sqrt((q - 50)^2 + 15^2): above nought nearer than 8 to 50, and beyond 20.
+    const push = [-50, 15, 1, 0] as const;
+    const parabola = [50 ** 2 + 15 ** 2 + 17 * 25, -100, 1] as const;
+    for (const to of [55, 60, 69, 71, 75, 90, 200, 1000]) {
+      expect(first(push, parabola, [17 + 25, 0], [31, to]), `${to}`).toBeCloseTo(42, 9);
+    }
+    expect(first(push, parabola, [17 + 25, 0], [59, 200])).toBeCloseTo(70, 9);
   });
 
   test("wind from nothing: H = w q, so that a q^2 = k w q at q = k w / a", () => {
@@ -199,46 +242,104 @@ describe("the first pressure at which a piece slides, in closed form", () => {
     }
   });
 
-  test("its curvature nowhere exceeds the bound it goes by, and meets it on a short interval", () => {
-    const part = between(-4, 4);
-    const four = fc.tuple(part, part, part, part);
-    const ends = fc.tuple(between(0, 5), between(0.01, 1));
-    holds(
-      fc.property(
-        four,
-        fc.tuple(part, part, part),
-        fc.tuple(part, part),
-        ends,
-        (of, abc, grip, at) => {
-          const [from, to] = [at[0], at[0] + at[1]];
-          const push = new Push(...of);
-          const piece = new SlidePiece(push, abc, grip) as unknown as Bounded;
-          const bound = piece.mostArched(from, to);
-          let [most, rough] = [Number.NEGATIVE_INFINITY, 1];
-          for (let place = 0; place <= 40; place += 1) {
-            const q = from + ((to - from) * place) / 40;
-            const size = push.at(q);
-            if (size < 1e-6) return;
-            // -(f''), of f = a + b q + c q^2 - (k + m q) H: H'' is the sweep squared over H cubed.
-            const bend = (of[2] * of[1] - of[3] * of[0]) ** 2 / size ** 3;
-            const growth = push.growth(q);
-            most = Math.max(
-              most,
-              (grip[0] + grip[1] * q) * bend + 2 * grip[1] * growth - 2 * abc[2],
-            );
-            rough = Math.max(rough, bend * (Math.abs(grip[0]) + Math.abs(grip[1]) * to));
-          }
-          expect(bound).toBeGreaterThanOrEqual(most - 1e-9 * (1 + Math.abs(most)));
-          // Each part by itself is at its most somewhere, so that a short interval is told closely.
-          const short = piece.mostArched(from, from + 1e-9);
-          const size = push.at(from);
-          const bend = (of[2] * of[1] - of[3] * of[0]) ** 2 / size ** 3;
-          const holding = Math.max(0, grip[0] + grip[1] * from);
-          const there = holding * bend + 2 * grip[1] * push.growth(from) - 2 * abc[2];
-          expect(Math.abs(short - there)).toBeLessThanOrEqual(1e-4 * (1 + rough + Math.abs(there)));
-        },
-      ),
+  test("a straight line's root is met at once: both ends, the root, a look beside it", () => {
+    for (const root of [3, 30, 99, 0.1, 0.7, 7.7, 33.3, 77.7, 91.3]) {
+      const { found, looks } = looksFor([still, [-2 * root, 2, 0], [0, 0]], 100);
+      expect(found).toBeCloseTo(root, 10);
+      expect(looks).toBeLessThanOrEqual(5);
+    }
+  });
+
+  test("a bent one's root in a dozen or so, however it bends", () => {
+    for (const [parabola, root] of [
+      [[-16, 0, 1], 4],
+      [[-9, 0, 1], 3],
+      [[-606, 107, -1], 6],
+      [[-303, 104, -1], 3],
+      [[-330, 134.5, -1], 2.5],
+    ] as const) {
+      const { found, looks } = looksFor([still, parabola, [0, 0]], 50);
+      expect(found).toBeCloseTo(root, 4);
+      expect(looks).toBeLessThanOrEqual(20);
+    }
+    // (q - 9)(q + 10) and (q - 36)(134 - q), seen from not far beyond.
+    expect(looksFor([still, [-90, 1, 1], [0, 0]], 10).looks).toBeLessThanOrEqual(12);
+    expect(looksFor([still, [-36 * 134, 170, -1], [0, 0]], 40).looks).toBeLessThanOrEqual(12);
+  });
+
+  test("a root near the foot of a steep rise is told as closely as any", () => {
+    for (const root of [1e-2, 1e-4, 1e-6, 1e-7, 1e-8]) {
+      const found = first(still, [-root * root, 0, 1], [0, 0], [0, 100], undefined, 0);
+      expect(found / root).toBeCloseTo(1, 12);
+    }
+  });
+
+  test("what rounding leaves at nought all along is given up after some hundreds, as a failure", () => {
+    // 1 - 1e-22 q^2 against 1: neither above nought nor shown to be below it.
+    const level = looksFor(
+      [
+        [1, 0, 0, 0],
+        [1, 0, -1e-22],
+        [1, 0],
+      ],
       100,
+    );
+    expect(level.found).toBeLessThan(100);
+    expect(level.looks).toBeLessThan(1000);
+    // 1 + 1e-20 q^2: beyond nought as far as can be told from half a last place of 1 on, 1.054e4.
+    const rising = looksFor(
+      [
+        [1, 0, 0, 0],
+        [1, 0, 1e-20],
+        [1, 0],
+      ],
+      1e5,
+    );
+    expect(rising.found).toBeLessThan(1.06e4);
+    expect(rising.looks).toBeLessThan(10_000);
+  });
+
+  test(`its curvature nowhere exceeds the bound it goes by, and meets it on a short interval (seed ${seed})`, () => {
+    const part = sixteenths(-4, 4);
+    const one = fc.record({
+      of: fc.tuple(part, part, part, part),
+      abc: fc.tuple(part, part, part),
+      grip: fc.tuple(part, part),
+      from: sixteenths(0, 5),
+      length: sixteenths(0, 3),
+      turned: sixteenths(0, 2),
+    });
+    holds(
+      fc.property(fc.array(one, { minLength: 20, maxLength: 20 }), (many) => {
+        for (const { of, abc, grip, from, length, turned } of many) {
+          const [sx, sy, wx, wy] = of;
+          const sweep = wx * sy - wy * sx;
+          if (sweep === 0) continue;
+          const given = new SlidePiece(new Push(...of), abc, grip);
+          const piece = given.slackened({ push: turned, tethers: 0 }) as unknown as Bounded;
+          /** -(f''), of f = a + b q + c q^2 - (k - s + m q) H: H'' is the sweep squared over H cubed. */
+          const archAt = (q: number) => {
+            const [x, y] = [sx + wx * q, sy + wy * q];
+            const size = Math.hypot(x, y);
+            const bend = sweep ** 2 / size ** 3;
+            const growing = 2 * grip[1] * ((wx * x + wy * y) / size);
+            const left = grip[0] - turned + grip[1] * q;
+            return { bend, left, rest: growing - 2 * abc[2] };
+          };
+          const bound = piece.mostArched(from, from + length);
+          for (let place = 0; place <= 40; place += 1) {
+            const { bend, left, rest } = archAt(from + (length * place) / 40);
+            const arch = left * bend + rest;
+            expect(bound).toBeGreaterThanOrEqual(arch - 1e-9 * (1 + Math.abs(arch)));
+          }
+          // Each part by itself is at its most somewhere, so that a short interval is told closely.
+          const { bend, left, rest } = archAt(from);
+          const there = Math.max(0, left) * bend + rest;
+          const short = piece.mostArched(from, from + 1e-9);
+          expect(Math.abs(short - there)).toBeLessThanOrEqual(1e-4 * (1 + bend + Math.abs(there)));
+        }
+      }),
+      50,
     );
   });
 

@@ -4,8 +4,10 @@ import {
   type LineTerms,
   type SlidingTerms,
   type SlidingWind,
+  searchesTurns,
   searchSlideLimit,
   slideAt,
+  turnedWorst,
   worstSlideAt,
 } from "@hoopstay/stability";
 import fc from "fast-check";
@@ -120,6 +122,141 @@ describe("tethers that pull against each other", () => {
     if (!first) throw new Error("no tether");
     const stronger = [{ ...first, pull: 1 + 1e-9 }, ...others];
     expect(resistanceOf(stronger)).toBeCloseTo(1e-10 * combination.anchor, 15);
+  });
+});
+
+const loose: LineTerms = { weightMoment: 1e9, anchorMoment: 0, slopeMoment: 0 };
+const atOnce: LineTerms = { weightMoment: 0, anchorMoment: 0, slopeMoment: 1 };
+
+interface Simple {
+  readonly deadNormal: number;
+  readonly downslope: number;
+  /** Directions of level parts, rad from the x axis, and pulls whose level parts are three fifths. */
+  readonly tethers: readonly (readonly [number, number])[];
+  readonly downhill?: readonly [number, number] | null;
+  readonly rails?: LineTerms;
+  readonly sideways?: boolean;
+}
+
+/** A house with a friction of 0.5, in LRFD, so that the wind is not lessened; unknown slope unless said. */
+function simple(of: Simple) {
+  const { deadNormal, downslope, tethers, downhill = null, rails = loose, sideways = true } = of;
+  const anchors = tethers.map(([side, pull]) => {
+    const toward = [0.6 * Math.cos(side), 0.6 * Math.sin(side), -0.8] as const;
+    return { x: -2, y: 0, pull: pull / 1.5, toward };
+  });
+  let looks = 0;
+  const holding = {
+    weight: { name: "low" as const, W: 1, x: 0, y: 0, z: 1 },
+    get anchors() {
+      looks += 1;
+      return anchors;
+    },
+    slope: { angle: 0.1, downhill },
+    friction: 0.5,
+  };
+  const combination = combinations[1] as Combination;
+  const terms = { holding, combination, deadNormal, downslope, anchorDown: 0, sideways };
+  const sliding: SlidingTerms = { terms, right: rails, left: rails };
+  /** How often the tethers are looked at in some work. */
+  const looksOf = (work: () => unknown): number => {
+    looks = 0;
+    work();
+    return looks;
+  };
+  return { sliding, looksOf };
+}
+
+const blows = (fx: number, fy: number, fz = 0): SlidingWind => ({
+  fx,
+  fy,
+  fz,
+  turnRight: 0,
+  turnLeft: 0,
+});
+
+describe("the worst turn of a slope of unknown direction, in closed form", () => {
+  // Two tethers against each other, 75 degrees from the wind: nothing but friction holds what pushes
+  // squarely across both, 15 degrees from the wind.
+  const askew = Math.PI / 12;
+  const across = (from: number): Simple["tethers"] => [
+    [from + askew + Math.PI / 2, 8000],
+    [from + askew - Math.PI / 2, 2000],
+  ];
+  const slope = 1000;
+  const pushed = (h: number) => {
+    const least = h * Math.sin(askew);
+    return h * Math.cos(askew) + Math.sqrt(slope * slope - least * least);
+  };
+  const [east, north] = [0, Math.PI / 2];
+
+  test.each([
+    ["wind along x", 1, east, [2, 0], 50],
+    ["wind along y", 1, north, [0, 2], 50],
+    ["a calm", 1, east, [0, 0], 50],
+    ["a hard wind", 1, east, [40, 0], 50],
+    ["a hard wind on a small face", 1, east, [2e-6, 0], 50e6],
+    ["a breath on a large face", 1, north, [0, 2e6], 50e-6],
+    ["the forces of a toy", 1e-6, east, [2, 0], 50],
+    ["the forces of a dam", 1e6, north, [0, 2], 50],
+  ] as const)("%s", (_, size, from, [fx, fy], q) => {
+    const { sliding } = simple({
+      deadNormal: size * 1000,
+      downslope: size * slope,
+      tethers: across(from).map(([side, pull]) => [side, size * pull]),
+    });
+    const wind = blows(size * fx, size * fy);
+    const { demand, resistance } = worstSlideAt(sliding, wind, q);
+    const expected = pushed(Math.hypot(fx, fy) * q) / 500;
+    expect(demand / resistance / expected).toBeCloseTo(1, 6);
+  });
+});
+
+describe("where no search is needed there is none", () => {
+  const some = { deadNormal: 1e5, downslope: 1000, tethers: [[1, 100]] } as const;
+  const wind = blows(2, 0);
+
+  test("over turns: only for tethers aslant on a slope of unknown direction", () => {
+    const searches = (more: Partial<Simple>) =>
+      searchesTurns(simple({ ...some, ...more }).sliding.terms);
+    expect(searches({})).toBe(true);
+    expect(searches({ sideways: false })).toBe(false);
+    expect(searches({ downslope: 0 })).toBe(false);
+    expect(searches({ downhill: [0, 1] })).toBe(false);
+  });
+
+  test("a known slope has its one direction", () => {
+    const { sliding, looksOf } = simple({ ...some, downhill: [0, 1] });
+    expect(turnedWorst(sliding, wind, 50)).toBe(0);
+    expect(looksOf(() => turnedWorst(sliding, wind, 50))).toBe(0);
+  });
+
+  test("a turn is looked at once where none can be as bad as what is known", () => {
+    const { sliding, looksOf } = simple(some);
+    expect(turnedWorst(sliding, wind, 50, 10)).toBe(0);
+    // The tethers' whole pull, and their part along the one push.
+    expect(looksOf(() => turnedWorst(sliding, wind, 50, 10))).toBe(2);
+    expect(looksOf(() => turnedWorst(sliding, wind, 50))).toBeGreaterThan(2);
+  });
+
+  test("nor is anything looked for that is worse than beyond all bounds", () => {
+    const pulled = { deadNormal: 0, downslope: 1000, tethers: [[0, 100]], rails: atOnce } as const;
+    const { sliding, looksOf } = simple(pulled);
+    expect(slideAt(sliding, wind, 50).resistance).toBeLessThan(0);
+    expect(looksOf(() => turnedWorst(sliding, wind, 50))).toBe(2);
+  });
+
+  test("one turn shows that no limit lies below a bound", () => {
+    const { sliding, looksOf } = simple(some);
+    const looks = looksOf(() => {
+      expect(searchSlideLimit(sliding, wind, design, 1)).toBe(Number.POSITIVE_INFINITY);
+    });
+    expect(looks).toBeLessThan(12);
+  });
+
+  test("on level ground the limit is told in closed form, however far off", () => {
+    const { sliding } = simple({ ...some, downslope: 0 });
+    expect(searchSlideLimit(sliding, blows(1e-4, 0), design) / 5e8).toBeCloseTo(1, 9);
   });
 });
 

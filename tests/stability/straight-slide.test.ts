@@ -8,7 +8,11 @@ import {
 } from "@hoopstay/stability";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { kinks, straightSlide } from "../../packages/stability/src/straight-slide.ts";
+import {
+  kinks,
+  straightResistance,
+  straightSlide,
+} from "../../packages/stability/src/straight-slide.ts";
 import { between, combination, holds, seed, sixteenths } from "./arbitrary-holding.ts";
 
 const design = 100;
@@ -66,6 +70,14 @@ const aslant = (x: number, way: 1 | -1, pull: number) => ({
   y: 0,
   pull,
   toward: [way * Math.SQRT1_2, 0, -Math.SQRT1_2] as const,
+});
+
+/** A tether whose level part, N, toward +x or -x is exact. */
+const level = (x: number, way: 1 | -1, part: number) => ({
+  x,
+  y: 0,
+  pull: 2 * part,
+  toward: [way / 2, 0, -Math.sqrt(0.75)] as const,
 });
 
 const limitOf = (of: Level, wind: Partial<SlidingWind>, below?: number) =>
@@ -164,6 +176,71 @@ describe("the limit of a straight slide, in closed form", () => {
     const right = { ...rail(600, 1200), slopeMoment: 60 };
     const found = kinks(sliding({ right }), windOf({ fx: 1, turnRight: 10 }));
     expect(found.filter((q) => q < 1e6)).toEqual([expect.closeTo(90, 9), expect.closeTo(290, 9)]);
+  });
+
+  test("a jump down where it just holds is a failure, though it is pressed down again", () => {
+    // Grip 280 + 3 q less 0.6 q of push; left tethers pull along 5 N per Pa from 100 to 300 Pa, where
+    // nothing is left and right ones take 500 N at once: held again from 508 Pa on.
+    const of = {
+      anchors: [level(-2, 1, 1000), level(2, 1, 500)],
+      right: rail(600, 1200),
+      left: rail(1800, 0),
+      deadNormal: 560,
+    };
+    const wind = { fx: 1, fz: -10, turnRight: 10, turnLeft: 10 };
+    expect(limitOf(of, wind)).toBeCloseTo(300, 8);
+    expect(limitOf({ ...of, deadNormal: 560 + 1e-9 }, wind)).toBeCloseTo(300, 8);
+    expect(limitOf({ ...of, deadNormal: 560 + 1010 }, wind)).toBe(none);
+    expect(slideAt(sliding(of), windOf(wind), 400).resistance).toBeLessThan(0.6 * 400 - 200);
+  });
+
+  test("what just holds does not slide", () => {
+    // Pressed down it grips with as much as it is pushed by, exactly: 0.5 0.6 8 q = 0.6 4 q.
+    const wind = { fx: 4, fz: -8, turnRight: 10, turnLeft: 10 };
+    const bare = { deadNormal: 0, left: rail(600, 0) };
+    expect(limitOf(bare, wind)).toBe(none);
+    expect(limitOf(bare, { ...wind, fz: -10 })).toBe(none);
+    expect(limitOf({ deadNormal: 0 }, { fx: 4, fz: -8 })).toBe(none);
+    // Until a tether pulls along from 300 Pa on.
+    const pulled = { ...bare, anchors: [level(-2, 1, 16)], right: rail(1800, 0) };
+    expect(limitOf(pulled, wind)).toBeCloseTo(300, 9);
+    expect(limitOf(pulled, wind, 200)).toBe(none);
+    // Of which 16 N of weight hold all.
+    expect(limitOf({ ...pulled, deadNormal: 32 }, wind)).toBe(none);
+    expect(limitOf({ ...pulled, deadNormal: 31 }, wind)).toBeCloseTo(300, 9);
+  });
+
+  test("a limit at the bound is not below it", () => {
+    // Grip 0.5 (3600 + 2400) N and push 3000 N at 1000 Pa.
+    const wind = { fx: 5, fz: -4 };
+    expect(limitOf({ deadNormal: 3600 }, wind)).toBeCloseTo(1000, 9);
+    expect(limitOf({ deadNormal: 3600 }, wind, 1000)).toBe(none);
+    // 1000 N pull along past 100 Pa.
+    const anchors = [level(-2, 1, 1000)];
+    const atOnce = { anchors, right: rail(600, 0), deadNormal: 1200 };
+    const pressed = { fx: 1, fz: -10, turnRight: 10 };
+    expect(limitOf(atOnce, pressed)).toBeCloseTo(100, 9);
+    expect(limitOf(atOnce, pressed, 100)).toBe(none);
+  });
+
+  test("in any unit of pressure: wind k times as strong, the limit one kth", () => {
+    const anchors = [level(-2, 1, 1000)];
+    for (const k of [1e-14, 1e14]) {
+      const wind = windOf({ fx: k, turnRight: k });
+      const slide = straightSlide(sliding({ anchors, right: rail(0, 0), friction: 0.25 }), wind);
+      expect((straightLimit(slide, design / k) * k) / (500 / 0.6)).toBeCloseTo(1, 9);
+    }
+  });
+
+  test("in a calm friction alone resists, and nothing slides", () => {
+    const anchors = [level(-2, 1, 1000), level(2, -1, 1000)];
+    const right = rail(0, 0);
+    const calm = straightSlide(sliding({ anchors, right }), windOf({ fz: 10, turnRight: 1 }));
+    expect(straightResistance(calm, 100)).toBeCloseTo(0.5 * (6000 - 600), 9);
+    for (const fz of [-10, 0, 10]) {
+      expect(limitOf({ anchors, right }, { fz, turnRight: 1 })).toBe(none);
+      expect(limitOf({ anchors, right }, { fz, turnRight: 1 }, 1e4)).toBe(none);
+    }
   });
 
   test("only a limit below a bound is told", () => {

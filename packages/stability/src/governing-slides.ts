@@ -29,7 +29,7 @@ function plainSlides(
   for (let place = 0; place < rows.length; place += 1) {
     const { row, h, v } = rows[place] as SlideRow;
     const contact = deadNormal - loaded * v;
-    const ratio = ratioOf(loaded * h + downslope, contact > 0 ? friction * contact : 0);
+    const ratio = ratioOf(loaded * h + downslope, friction * Math.max(0, contact));
     let limit = Number.POSITIVE_INFINITY;
     if (stuck) limit = 0;
     else if (h + friction * v > 0) {

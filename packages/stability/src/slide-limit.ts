@@ -51,7 +51,10 @@ export function slideLimit(
   return quadraticLimit(grip, mu * factor * wind.fz, factor * h, along, across);
 }
 
-/** First q with (grip - loss q)^2 = (drive q + along)^2 + across^2 while grip - loss q >= 0. */
+/**
+ * First q with (grip - loss q)^2 = (drive q + along)^2 + across^2; infinite where there is none. It
+ * comes before contact ends at grip = loss q: there nothing is left to hold what slides across.
+ */
 function quadraticLimit(
   grip: number,
   loss: number,
@@ -62,10 +65,8 @@ function quadraticLimit(
   const a = loss * loss - drive * drive;
   const b = grip * loss + drive * along;
   const c = grip * grip - along * along - across * across;
-  // a q^2 - 2 b q + c = 0; the stable form of the smaller root, and the other one.
-  const discriminant = b * b - a * c;
-  if (discriminant < 0) return Number.POSITIVE_INFINITY;
-  const large = b + Math.sign(b || 1) * Math.sqrt(discriminant);
-  const roots = [c / large, large / a].filter((q) => q >= 0 && grip - loss * q >= 0);
-  return roots.length > 0 ? Math.min(...roots) : Number.POSITIVE_INFINITY;
+  // a q^2 - 2 b q + c = 0; the stable form of the smaller root, and the other one. They are real:
+  // b^2 - a c = (grip drive + loss along)^2 + a across^2, and c is not below nought.
+  const large = b + Math.sign(b || 1) * Math.sqrt(b * b - a * c);
+  return Math.min(...[c / large, large / a].filter((q) => q >= 0));
 }

@@ -50,6 +50,7 @@ export interface Slack {
 
 /** Relative width at which a root is told. */
 const width = 1e-14;
+const hair = (at: number, least: number): number => Math.max(width * at, least);
 /** Halvings after which a piece that neither holds nor fails clearly is taken to fail where it stands. */
 const mostHalvings = 200;
 /** Halvings after which it stays open whether the excess rises. */
@@ -119,54 +120,56 @@ export class SlidePiece {
 
   private within(from: number, to: number, before: number, after: number, least: number): number {
     if (this.holds(from, to, before, after)) return Number.POSITIVE_INFINITY;
-    const middle = (from + to) / 2;
-    if (to - from <= Math.max(width * to, least) || middle <= from || middle >= to) {
-      return after > 0 ? to : Number.POSITIVE_INFINITY;
-    }
+    if (to - from <= hair(to, least)) return after > 0 ? to : Number.POSITIVE_INFINITY;
     if (after > 0) {
       const [low, high, reached] = this.crossing(from, to, before, after, least);
-      if (this.holds(from, low, before, reached)) return high;
+      const met = high - low <= hair(high, least);
+      if (met && this.holds(from, low, before, reached)) return high;
     }
     this.halvings += 1;
     if (this.halvings > mostHalvings) return from;
+    const middle = (from + to) / 2;
     const between = this.excess(middle);
     const early = this.within(from, middle, before, between, least);
     if (early < Number.POSITIVE_INFINITY) return early;
     return this.within(middle, to, between, after, least);
   }
 
-  /** Two pressures a hair apart with a root between them, by false position; the excess at the lower. */
+  /** Two pressures with a root between them, mostly a hair apart, by false position; the excess at the lower. */
   private crossing(
     from: number,
     to: number,
     before: number,
     after: number,
-    least: number,
+    narrow: number,
   ): [number, number, number] {
     let [low, high, below, above] = [from, to, before, after];
-    // The weight of an end that stays is halved, so that both ends move.
+    // The weight of an end that stays a second time is halved, so that both ends move.
     let [lowWeight, highWeight] = [1, 1];
+    let fell = 0;
     for (let step = 0; step < steps; step += 1) {
-      const hair = Math.max(width * high, least);
-      if (high - low <= hair) break;
+      const close = hair(high, narrow);
+      if (high - low <= close) break;
       const [one, other] = [lowWeight * below, highWeight * above];
       const met = low - (one * (high - low)) / (other - one);
-      const q = Math.min(Math.max(met, low + hair / 2), high - hair / 2);
+      const q = Math.min(Math.max(met, low + close / 2), high - close / 2);
       const found = this.excess(q);
       if (found > 0) {
         [high, above, highWeight] = [q, found, 1];
-        lowWeight /= 2;
+        if (fell > 0) lowWeight /= 2;
+        fell = 1;
       } else {
         [low, below, lowWeight] = [q, found, 1];
-        highWeight /= 2;
+        if (fell < 0) highWeight /= 2;
+        fell = -1;
       }
     }
     return [low, high, below];
   }
 
-  /** Whether the curvature lets nothing rise above nought between two pressures. */
+  /** Whether the curvature lets nothing rise above nought between two pressures; not so before. */
   private holds(from: number, to: number, before: number, after: number): boolean {
-    if (before > 0 || after > 0) return false;
+    if (after > 0) return false;
     const arch = this.mostArched(from, to) * (to - from) * (to - from);
     const rise = Math.abs(after - before);
     if (2 * rise >= arch) return true;

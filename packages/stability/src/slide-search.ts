@@ -88,7 +88,6 @@ class LimitLook implements Look {
   }
 
   mayExceed(half: number, worst: number): boolean {
-    if (worst === Number.POSITIVE_INFINITY) return false;
     return this.path.mayFail(1 / worst, turnSlack(this.terms, half));
   }
 }

@@ -70,7 +70,7 @@ function holdsUpTo(slide: StraightSlide, stations: readonly number[], q: number)
   if (spareAt(slide, q) < 0) return false;
   for (const kink of stations) {
     if (!(kink > 0 && kink < q)) continue;
-    if (spareAt(slide, kink) < 0 || spareAt(slide, kink * justPast) < 0) return false;
+    if (spareAt(slide, kink * justPast) < 0) return false;
   }
   return true;
 }
@@ -86,7 +86,6 @@ export function straightLimit(
   design: number,
   below = Number.POSITIVE_INFINITY,
 ): number {
-  if (slide.h === 0) return Number.POSITIVE_INFINITY;
   const bounded = below < Number.POSITIVE_INFINITY;
   // Without a wind that presses down the spare only falls, so that its end tells.
   if (bounded && slide.wind.fz >= 0 && spareAt(slide, below) >= 0) return Number.POSITIVE_INFINITY;
@@ -102,8 +101,7 @@ export function straightLimit(
     if (after < 0) return from + ((end - from) * before) / (before - after);
     from = to * justPast;
     before = spareAt(slide, from);
-    if (before < 0 && after > 1e-9 * Math.abs(before)) return to;
-    before = Math.max(0, before);
+    if (before < 0) return to;
   }
   const reach = Math.max(design, 2 * from);
   const after = spareAt(slide, reach);
