@@ -148,4 +148,9 @@ describe("the second evaluation", () => {
       disagreeing: ["second: wrong (A_w)"],
     });
   });
+
+  test("a chapter rests on the others that it names, and else on none", () => {
+    expect(new Chapter("first", "First").restsOn).toEqual([]);
+    expect(new Chapter("second", "Second", ["first"]).restsOn).toEqual(["first"]);
+  });
 });

@@ -11,6 +11,7 @@ import {
   type Hill,
   hillFactorOf,
   leastComponentPressure,
+  leastHillRise,
   leastLoads,
   mapSpeed,
   pressureFactors,
@@ -159,6 +160,12 @@ describe("enclosure at the borders of its definitions (ASCE 7-16, 26.2)", () => 
 });
 
 describe("hills (ASCE 7-16, figure 26.8-1)", () => {
+  test("count from 15 ft on in exposure C and D, from 60 ft on in B (26.8.1, condition 5; from memory)", () => {
+    expect(leastHillRise("B")).toBeCloseTo(18.288, 12);
+    expect(leastHillRise("C")).toBeCloseTo(4.572, 12);
+    expect(leastHillRise("D")).toBeCloseTo(4.572, 12);
+  });
+
   const hill: Hill = { shape: "ridge", height: 10, halfLength: 40, distance: 5 };
   const at = (change: Partial<Hill>) => hillFactorOf({ ...hill, ...change }, "C", 4);
 

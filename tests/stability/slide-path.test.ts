@@ -101,16 +101,16 @@ describe("the first pressure at which a case slides, slope along the wind", () =
     const [early, late] = [rail(60, 4800), rail(600, 1200)];
     // A tether of no pull changes nothing, wherever it stands.
     const none = { ...aslant(2, 1), pull: 0 };
-    const limit = (grip: number, right: LineTerms, left: LineTerms) =>
-      path({ grip, anchors: [aslant(0, 1), none], right, left, wind }).limit();
-    for (const [right, left] of [
-      [early, late],
-      [late, early],
+    for (const [right, left, anchors] of [
+      [early, late, [aslant(0, 1), none]],
+      [late, early, [none, aslant(0, 1)]],
+      [early, late, [aslant(0, 1)]],
     ] as const) {
+      const limit = (grip: number) => path({ grip, anchors, right, left, wind }).limit();
       // The first asks from 10 Pa on, 1.25 N per Pa; the second more than it from 130 Pa on.
-      expect(limit(219.5, right, left)).toBeCloseTo(120, 8);
-      expect(limit(630, right, left)).toBeCloseTo(200, 8);
-      expect(limit(10 + 0.6 * 130 + 150, right, left)).toBeCloseTo(130, 7);
+      expect(limit(219.5)).toBeCloseTo(120, 8);
+      expect(limit(630)).toBeCloseTo(200, 8);
+      expect(limit(10 + 0.6 * 130 + 150)).toBeCloseTo(130, 7);
     }
   });
 

@@ -171,6 +171,43 @@ describe("the first pressure at which a piece slides, in closed form", () => {
     );
   });
 
+  /** A piece of unbent parabola, and how often its push is worked out for whether it may rise. */
+  const risesIn = (
+    parabola: readonly [number, number, number],
+    to: number,
+    grip: readonly [number, number] = [0, 0],
+  ) => {
+    let looks = 0;
+    const counted = new (class extends Push {
+      override at(q: number) {
+        looks += 1;
+        return super.at(q);
+      }
+    })(...still);
+    return { rises: new SlidePiece(counted, parabola, grip).mayRise(0, to), looks };
+  };
+
+  test("whether it rises is told by its ends, where it does there; nought is not above it", () => {
+    expect(risesIn([1, -2, 0], 1)).toEqual({ rises: true, looks: 2 });
+    expect(risesIn([-1, 2, 0], 1)).toEqual({ rises: true, looks: 2 });
+    expect(risesIn([0, -1, 0], 1)).toEqual({ rises: false, looks: 2 });
+    expect(risesIn([-1, 1, 0], 1)).toEqual({ rises: false, looks: 2 });
+    expect(risesIn([0, 0, 0], 1)).toEqual({ rises: false, looks: 2 });
+  });
+
+  test("and by halves, where it rises between them: h^2 - (q - p)^2", () => {
+    const hump = (peak: number, h: number) => risesIn([h * h - peak * peak, 2 * peak, -1], 2);
+    expect(hump(1, 0.5)).toEqual({ rises: true, looks: 3 });
+    expect(hump(0.5, 0.1)).toEqual({ rises: true, looks: 4 });
+    expect(hump(1.5, 0.1)).toEqual({ rises: true, looks: 4 });
+    expect(risesIn([-1.01, 2, -1], 2).rises).toBe(false);
+    expect(risesIn([-2.35, 3, -1], 2).rises).toBe(false);
+  });
+
+  test("twenty halvings settle what is left at nought by rounding: it stays open", () => {
+    expect(risesIn([1, 0, -1e-22], 100, [1, 0])).toEqual({ rises: true, looks: 22 });
+  });
+
   /** How often the push has to be worked out for an answer. */
   const looksFor = (
     [push, parabola, grip]: readonly [

@@ -110,6 +110,31 @@ describe("how closely it looks", () => {
     expect(looked.slice(1, 3)).toEqual([-Math.PI / 2, Math.PI / 2]);
   });
 
+  test("a ridge that has been looked at is climbed from, not from beside it", () => {
+    for (const ridge of [0, -Math.PI / 4, Math.PI / 4]) {
+      const { at, looks } = searched((turned) => 2 - Math.abs(turned - ridge), 1.01);
+      expect(at).toBe(ridge);
+      expect(looks).toBeLessThan(45);
+    }
+  });
+
+  test("the worst known elsewhere is no place to climb another peak from", () => {
+    // The first look meets a tip of 1.004; a sharper one of 1.005 stands beside a look at 0.687.
+    for (const side of [-1, 1]) {
+      const bad: Badness = (turned) =>
+        1 + tooth(0, 0.3, 0.004)(turned) + tooth(0.72 * side, 0.1, 0.005)(turned);
+      const { at } = searched(bad, 0.1);
+      expect(at).toBeCloseTo(0.72 * side, 6);
+    }
+  });
+
+  test("nor is a number that is known before all looks", () => {
+    const bad: Badness = (turned) => 2 + Math.cos(turned - 0.3);
+    for (const known of [2.9, 2.99, 2.9999, 2.999999]) {
+      expect(searched(bad, 1, known).at).toBeCloseTo(0.3, 4);
+    }
+  });
+
   test("none where nothing is told apart any more", () => {
     expect(known(() => 3, 3.01).looked).toHaveLength(1 + 4);
   });

@@ -28,9 +28,12 @@ const halvings = 8;
  * @param known only a turn worse than this is looked for
  */
 export function worstTurn(lookAt: (turned: number) => Look, known: number): number {
-  let [best, worst] = [0, known];
+  let worst = known;
+  let best: Turn | undefined;
   const offer = (at: number, look: Look): void => {
-    if (look.mayExceed(0, worst) && look.bad > worst) [best, worst] = [at, look.bad];
+    if (!(look.mayExceed(0, worst) && look.bad > worst)) return;
+    worst = look.bad;
+    best = { at, bad: worst };
   };
   const spanAt = (at: number, half: number): Span => ({ at, half, look: lookAt(at) });
   const kept: Span[] = [];
@@ -56,12 +59,13 @@ export function worstTurn(lookAt: (turned: number) => Look, known: number): numb
     return { at, bad: look.bad };
   };
   for (const { low, middle, high } of peaks(open)) {
-    let start = middle;
-    for (const end of [turn(low), turn(high)]) if (end.bad > start.bad) start = end;
-    if (low <= best && best <= high && worst > start.bad) start = { at: best, bad: worst };
-    climb(turn, low, start, high);
+    const [from, to] = [turn(low), turn(high)];
+    const within = best && low < best.at && best.at < high ? [best] : [];
+    const known = [middle, from, to, ...within];
+    const start = known.reduce((one, other) => (other.bad > one.bad ? other : one));
+    climb(turn, from, start, to);
   }
-  return best;
+  return best?.at ?? 0;
 }
 
 interface Peak {
