@@ -4,6 +4,7 @@ import {
   declaredFormulas,
   derived,
   formula,
+  inMeasure,
   sumOf,
   taken,
 } from "@hoopstay/core";
@@ -152,5 +153,27 @@ describe("the second evaluation", () => {
   test("a chapter rests on the others that it names, and else on none", () => {
     expect(new Chapter("first", "First").restsOn).toEqual([]);
     expect(new Chapter("second", "Second", ["first"]).restsOn).toEqual(["first"]);
+  });
+
+  test("a formula of forces holds for moments, areas then being volumes, and the other way", () => {
+    const turning = formula({
+      id: "test-turning",
+      symbol: "M",
+      name: "moment by pressure",
+      measure: "moment",
+      arguments: [
+        ["p", "pressure", "pressure"],
+        ["w", "per pressure", "volume"],
+      ],
+      expression: "p * w",
+      citation,
+      evaluate: (pressure, per) => pressure * per,
+    });
+    const measures = (of: typeof turning) => [of, ...of.arguments].map(({ measure }) => measure);
+    const pushing = inMeasure(turning, "force");
+    expect(measures(pushing)).toEqual(["force", "pressure", "area"]);
+    expect(measures(inMeasure(pushing, "moment"))).toEqual(["moment", "pressure", "volume"]);
+    expect(measures(inMeasure(turning, "moment"))).toEqual(measures(turning));
+    expect(pushing.evaluate(2, 3)).toBe(6);
   });
 });

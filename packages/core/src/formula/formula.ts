@@ -83,6 +83,27 @@ export const madeFormula = <const Given extends Names>(
   arguments: declaration.arguments.map(([symbol, name, measure]) => ({ symbol, name, measure })),
 });
 
+const counterparts: readonly (readonly [Measure, Measure])[] = [
+  ["force", "moment"],
+  ["area", "volume"],
+];
+
+/** A formula that holds for forces as for moments about a line, in the measures of one of them. */
+export function inMeasure<Values extends readonly number[]>(
+  formula: Formula<Values>,
+  kind: "force" | "moment",
+): Formula<Values> {
+  const measureOf = (one: Measure): Measure => {
+    const [force, moment] = counterparts.find((pair) => pair.includes(one)) ?? [one, one];
+    return kind === "force" ? force : moment;
+  };
+  return {
+    ...formula,
+    measure: measureOf(formula.measure),
+    arguments: formula.arguments.map((one) => ({ ...one, measure: measureOf(one.measure) })),
+  };
+}
+
 /** A formula without arguments: a number that stands as it is. */
 export type Constant = Formula<readonly []> & { readonly value: number };
 

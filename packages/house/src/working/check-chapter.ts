@@ -1,4 +1,4 @@
-import { Chapter, derived, formula, taken } from "@hoopstay/core";
+import { Chapter, derived, formula, inMeasure, taken } from "@hoopstay/core";
 import {
   caseComponent,
   caseStride,
@@ -68,7 +68,7 @@ const perPressure = formula({
   id: "wind-per-pressure",
   symbol: "w",
   name: "wind effect per unit of K_d q_h",
-  measure: "area",
+  measure: "volume",
   arguments: [
     ["W", "wind effect", "moment"],
     ["q", "K_d q_h", "pressure"],
@@ -78,7 +78,7 @@ const perPressure = formula({
   evaluate: (wind, pressure) => wind / pressure,
 });
 
-const momentComponent = { ...caseComponent, measure: "moment" as const };
+const momentComponent = inMeasure(caseComponent, "moment");
 
 /** The six components of a case put together from its parents, step by step. */
 function components(evaluation: Evaluation, subject: CheckSubject, chapter: Chapter): Components {
@@ -208,19 +208,19 @@ function leverSteps(
     lift ? terms.anchorDown : about.anchorMoment,
     evaluation.house.anchors.map(({ name }) => name),
   );
-  const demand = chapter.work({ ...demandOf, measure }, [
+  const demand = chapter.work(inMeasure(demandOf, measure), [
     combination.wind,
     wind,
     about.slopeMoment,
   ]);
-  const resistance = chapter.work({ ...resistanceOf, measure }, [
+  const resistance = chapter.work(inMeasure(resistanceOf, measure), [
     about.weightMoment,
     about.anchorMoment,
   ]);
-  if (resistance > 0) chapter.work(utilization, [demand, resistance]);
+  if (resistance > 0) chapter.work(inMeasure(utilization, measure), [demand, resistance]);
   if (wind > 0 && resistance - about.slopeMoment >= 0) {
-    const perUnit = chapter.work(perPressure, [wind, evaluation.pressure]);
-    const limit = chapter.work(linearLimit, [
+    const perUnit = chapter.work(inMeasure(perPressure, measure), [wind, evaluation.pressure]);
+    const limit = chapter.work(inMeasure(linearLimit, measure), [
       resistance,
       about.slopeMoment,
       combination.wind,
@@ -268,8 +268,8 @@ function slideSteps(
     return;
   }
   const slope = Math.hypot(sx, sy);
-  chapter.work(perPressure, [h * q, q], { symbol: "h", note: "horizontal" });
-  chapter.work(perPressure, [fz, q], { symbol: "v", note: "uplift" });
+  chapter.work(inMeasure(perPressure, "force"), [h * q, q], { symbol: "h", note: "horizontal" });
+  chapter.work(inMeasure(perPressure, "force"), [fz, q], { symbol: "v", note: "uplift" });
   const inputs = [friction, terms.deadNormal, slope, combination.wind, h, unit.fz] as const;
   speedSteps(evaluation, chapter, combination, Math.max(0, chapter.work(slidingLimit, inputs)));
 }

@@ -1,4 +1,4 @@
-import { type Chapter, derived, formula, taken } from "@hoopstay/core";
+import { type Chapter, derived, formula, inMeasure, taken } from "@hoopstay/core";
 import type { Certificate, HoldingTerms } from "@hoopstay/stability";
 import { factoredWeight } from "./holding-steps.ts";
 import { mustAgree } from "./must-agree.ts";
@@ -88,7 +88,7 @@ export function jointSteps(
     const measure = place < 3 ? ("force" as const) : ("moment" as const);
     const inputs = [factor, terms.combination.wind, whole[place] as number] as const;
     const as = { symbol: `W_${axes[place]}` };
-    const worked = chapter.work({ ...windShare, measure }, [...inputs], as);
+    const worked = chapter.work(inMeasure(windShare, measure), [...inputs], as);
     mustAgree("wind in balance", worked, value, Math.max(...wind.map(Math.abs)));
   });
   const { weight: own, slope } = terms.holding;

@@ -1,4 +1,4 @@
-import { Chapter, derived, sumOf } from "@hoopstay/core";
+import { Chapter, derived, inMeasure, sumOf } from "@hoopstay/core";
 import { leastForce, leverMoment } from "@hoopstay/load";
 import { demandOf, utilization } from "@hoopstay/stability";
 import type { Evaluation } from "../review/evaluate.ts";
@@ -49,10 +49,10 @@ export function leastChapter(evaluation: Evaluation): Chapter | null {
   const [wind, measure] = outcome.line ? [moment, "moment" as const] : [force, "force" as const];
   const combination = holds.at(-1)?.terms[site.combination].combination;
   if (!combination || site.slope || check === "lift") return chapter;
-  const demand = chapter.work({ ...demandOf, measure }, [combination.wind, wind, 0]);
+  const demand = chapter.work(inMeasure(demandOf, measure), [combination.wind, wind, 0]);
   mustAgree("the least load", demand, outcome.demand, outcome.demand);
   if (outcome.resistance > 0) {
-    chapter.work(utilization, [demand, outcome.resistance], {
+    chapter.work(inMeasure(utilization, measure), [demand, outcome.resistance], {
       note: "resistance as in the checks of this kind: weight, anchors, friction; no uplift",
     });
   }

@@ -1,4 +1,4 @@
-import { type Chapter, derived, formula } from "@hoopstay/core";
+import { type Chapter, derived, formula, inMeasure } from "@hoopstay/core";
 import {
   type CheckTerms,
   contactForce,
@@ -80,7 +80,7 @@ function windAt(chapter: Chapter, wind: CaseWind, pressure: number, design: numb
   const at = (part: keyof CaseWind): number => {
     if (wind[part] === 0) return 0;
     const measure = part.startsWith("m") ? ("moment" as const) : ("force" as const);
-    return chapter.work({ ...atPressure, measure }, [wind[part], pressure, design], {
+    return chapter.work(inMeasure(atPressure, measure), [wind[part], pressure, design], {
       symbol: `${symbols[part]},c`,
     });
   };

@@ -57,7 +57,7 @@ export function rankedChecks(chain: ChainReview, combination: Combination, syste
   return table(
     "The worst check of every link",
     `The worst check of every link, weakest first, by ${combination}. Ratio is demand over resistance; above 1.00
-fails and is printed bold. \u2013: several forces act together, and their shares make the ratio. Speeds in ${speedUnit(system)}.
+fails and is printed bold. \u2013: several forces act together, and their shares make the ratio. Speeds in ${speedUnit(system)}, rounded down.
 The working of each stands on sheet Working, in the chapter named.`,
     [words("Link"), words("What gives way, and where"), words("When"), ...inNumbers],
     chain.links.map(({ id, words: link, worst: one }, place) => [

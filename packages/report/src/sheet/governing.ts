@@ -37,7 +37,7 @@ function governingRatios(rows: readonly Governing[], system: System): string {
   return table(
     "Governing checks: ratios and speeds",
     `Governing checks, the worst of all states as fitted. Ratio is demand over resistance; above
-1.00 fails and is printed bold. Speeds in ${speed.symbol}.`,
+1.00 fails and is printed bold. Speeds in ${speed.symbol}, rounded down.`,
     [
       words("Check"),
       words("State"),

@@ -14,16 +14,12 @@ const same = (one: number, other: number): boolean =>
 
 const letterOf = (symbol: string): string => symbol.split(/[_,]/)[0] as string;
 
-/** Moments and forces stand in for one another in formulas that serve both. */
-const kin = (one: Measure, other: Measure): boolean =>
-  one === other || [one, other].every((measure) => measure === "force" || measure === "moment");
-
 /** Measures that are put in with either sign. */
 const directed: readonly Measure[] = ["force", "moment", "area", "volume"];
 
 /** Whether a result may be what was put in; of ratios, many of which are alike, only one of its letter. */
 function couldBe({ symbol, measure, value }: Result, input: number, asked: Argument): boolean {
-  if (!kin(measure, asked.measure)) return false;
+  if (measure !== asked.measure) return false;
   if (directed.includes(measure)) return same(Math.abs(value), Math.abs(input));
   const alike = measure !== "ratio" || letterOf(symbol) === letterOf(asked.symbol);
   return alike && same(value, input);
@@ -52,7 +48,9 @@ export function originsOf(
     const known = [own, ...chapter.restsOn.map((id) => results.get(id) ?? [])];
     chapter.steps.forEach((step, place) => {
       const { formula, inputs, symbol, value } = step;
+      const variables = formula.expression.split(/\W+/);
       const told = formula.arguments.flatMap((argument, at) => {
+        if (!variables.includes(argument.symbol)) return [];
         const found = sourceOf(inputs[at] as number, argument, known);
         return found ? [`${argument.symbol} from ${found.number}`] : [];
       });

@@ -25,9 +25,10 @@ export function symbolList(
   for (const chapter of chapters) {
     chapter.steps.forEach(({ formula }, place) => {
       for (const { symbol, name, measure } of formula.arguments) {
-        const key = JSON.stringify([symbol, name]);
+        const unit = siUnit(measure);
+        const key = JSON.stringify([symbol, name, unit]);
         if (name === "" || meanings.has(key)) continue;
-        meanings.set(key, { symbol, name, unit: siUnit(measure), first: numberOf(chapter, place) });
+        meanings.set(key, { symbol, name, unit, first: numberOf(chapter, place) });
       }
     });
   }
