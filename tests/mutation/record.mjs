@@ -51,17 +51,15 @@ const short = (text) => (plain(text).length > 70 ? `${plain(text).slice(0, 70)}.
 export const nameOf = ({ line, original, replacement }) =>
   `${line}: ${short(original)} -> ${short(replacement)}`;
 
-/** Counts of a file after those alive have been tried again. */
+/**
+ * Counts of a file after those alive have been tried again; with them are tried dead ones of the same
+ * name.
+ */
 export function recounted(before, again) {
-  return {
-    ...before,
-    killed: before.killed + again.killed,
-    endless: before.endless + again.endless,
-    survived: again.survived,
-    notCovered: again.notCovered,
-    explained: again.explained,
-    alive: again.alive,
-  };
+  const { survived, notCovered, explained, alive } = again;
+  const dead = before.mutants - survived - notCovered;
+  const endless = Math.min(dead, before.endless + again.endless);
+  return { ...before, killed: dead - endless, endless, survived, notCovered, explained, alive };
 }
 
 const counted = ["mutants", "killed", "endless", "survived", "notCovered", "explained", "seconds"];
