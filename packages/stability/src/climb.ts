@@ -4,8 +4,12 @@ export interface Turn {
   readonly bad: number;
 }
 
-/** Turns nearer together than this are one, rad: a smooth peak is flat to 1e-14 over it. */
-const hair = 1e-7;
+/** Turns nearer together than this are one, rad: a ridge falls by no more than some 1e-10 over it. */
+const hair = 1e-9;
+/** A smooth peak is flat over this, rad: its top is not looked for more closely. */
+const flat = 1e-7;
+/** Part by which values differ that are told apart. */
+const alike = 1e-13;
 const shorter = (3 - Math.sqrt(5)) / 2;
 
 /**
@@ -25,12 +29,16 @@ export function climb(turn: (at: number) => Turn, from: Turn, start: Turn, to: T
   };
   take(turn(Math.max(low.at, start.at - hair)));
   take(turn(Math.min(high.at, start.at + hair)));
-  for (let golden = false; high.at - low.at > 3 * hair; golden = !golden) {
+  const told = (one: Turn): boolean => one.bad < worst.bad * (1 - alike);
+  let golden = false;
+  while (high.at - low.at > 3 * hair && (told(low) || told(high))) {
     const [back, on] = [low.at - worst.at, high.at - worst.at];
     const longer = on > -back ? on : back;
     const step = golden ? shorter * longer : topOf(low, worst, high) - worst.at;
-    // Nor is it a step where the parabola has no top: on a plain, or where the house does not hold at all.
-    take(turn(worst.at + (Math.abs(step) > hair ? step : Math.sign(longer) * hair)));
+    golden = !golden;
+    // Nor is it a step where the parabola has no top, as where the house does not hold at all.
+    const least = Math.min(flat, shorter * Math.abs(longer));
+    take(turn(worst.at + (Math.abs(step) >= least ? step : Math.sign(longer) * least)));
   }
 }
 
