@@ -155,7 +155,7 @@ describe("the second evaluation", () => {
     expect(new Chapter("second", "Second", ["first"]).restsOn).toEqual(["first"]);
   });
 
-  test("a formula of forces holds for moments, areas then being volumes, and the other way", () => {
+  test("a formula of forces holds for moments, areas then being their first moments, and the other way", () => {
     const turning = formula({
       id: "test-turning",
       symbol: "M",
@@ -163,7 +163,7 @@ describe("the second evaluation", () => {
       measure: "moment",
       arguments: [
         ["p", "pressure", "pressure"],
-        ["w", "per pressure", "volume"],
+        ["w", "per pressure", "first-moment"],
       ],
       expression: "p * w",
       citation,
@@ -172,7 +172,7 @@ describe("the second evaluation", () => {
     const measures = (of: typeof turning) => [of, ...of.arguments].map(({ measure }) => measure);
     const pushing = inMeasure(turning, "force");
     expect(measures(pushing)).toEqual(["force", "pressure", "area"]);
-    expect(measures(inMeasure(pushing, "moment"))).toEqual(["moment", "pressure", "volume"]);
+    expect(measures(inMeasure(pushing, "moment"))).toEqual(["moment", "pressure", "first-moment"]);
     expect(measures(inMeasure(turning, "moment"))).toEqual(measures(turning));
     expect(pushing.evaluate(2, 3)).toBe(6);
   });

@@ -67,7 +67,7 @@ export const linearLimit = formula({
     ["R", "resistance", "moment"],
     ["S", "effect of the ground slope", "moment"],
     ["gamma_W", "wind factor of the combination", "ratio"],
-    ["w", "wind effect per unit of K_d q_h", "volume"],
+    ["w", "wind effect per unit of K_d q_h", "first-moment"],
   ],
   expression: "(R - S) / (gamma_W * w)",
   citation: derived("demand = resistance, solved for the pressure"),

@@ -15,6 +15,7 @@ export type Measure =
   | "density"
   | "angle"
   | "ratio"
+  | "first-moment"
   | "section-modulus"
   | "second-moment";
 
@@ -85,7 +86,7 @@ export const madeFormula = <const Given extends Names>(
 
 const counterparts: readonly (readonly [Measure, Measure])[] = [
   ["force", "moment"],
-  ["area", "volume"],
+  ["area", "first-moment"],
 ];
 
 /** A formula that holds for forces as for moments about a line, in the measures of one of them. */

@@ -35,10 +35,15 @@ export function showMeasured(
   if (value === Number.POSITIVE_INFINITY) return "no limit";
   if (!Number.isFinite(value)) return "none";
   if (atMost) return `${limitFigure(value, system)} ${unitOf("speed", system).symbol}`;
-  if (measure === "ratio" || measure === "section-modulus" || measure === "second-moment") {
-    return plain(value, digits);
+  switch (measure) {
+    case "ratio":
+    case "first-moment":
+    case "section-modulus":
+    case "second-moment":
+      return plain(value, digits);
+    default:
+      return show(value, measure, system, digits);
   }
-  return show(value, measure, system, digits);
 }
 
 /** A bare number to some significant figures, without exponent for everyday sizes. */

@@ -62,7 +62,7 @@ const superposedMoment = formula({
     weightArgument,
     ["m_D", "moment by a weight of one per length", "area"],
     windArgument,
-    ["m_W", "moment by a pressure of one", "volume"],
+    ["m_W", "moment by a pressure of one", "first-moment"],
   ],
   expression: "w * m_D + q * m_W",
   citation: frame,

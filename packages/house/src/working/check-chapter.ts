@@ -68,7 +68,7 @@ const perPressure = formula({
   id: "wind-per-pressure",
   symbol: "w",
   name: "wind effect per unit of K_d q_h",
-  measure: "volume",
+  measure: "first-moment",
   arguments: [
     ["W", "wind effect", "moment"],
     ["q", "K_d q_h", "pressure"],

@@ -15,7 +15,7 @@ const same = (one: number, other: number): boolean =>
 const letterOf = (symbol: string): string => symbol.split(/[_,]/)[0] as string;
 
 /** Measures that are put in with either sign. */
-const directed: readonly Measure[] = ["force", "moment", "area", "volume"];
+const directed: readonly Measure[] = ["force", "moment", "area", "first-moment"];
 
 /** Whether a result may be what was put in; of ratios, many of which are alike, only one of its letter. */
 function couldBe({ symbol, measure, value }: Result, input: number, asked: Argument): boolean {

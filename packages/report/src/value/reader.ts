@@ -78,19 +78,22 @@ export const gustFigure = (value: number, system: System): string =>
 export const speedUnit = (system: System): string => unitOf("speed", system).symbol;
 
 /** Section properties have no unit of their own in the reader's list. */
-const powers: Partial<Record<Measure, { exponent: number; si: string; us: string }>> = {
-  "section-modulus": { exponent: 3, si: "m\u00b3", us: "in\u00b3" },
-  "second-moment": { exponent: 4, si: "m\u2074", us: "in\u2074" },
+const powers: Partial<Record<Measure, { us: "ft" | "in"; exponent: 3 | 4 }>> = {
+  "first-moment": { us: "ft", exponent: 3 },
+  "section-modulus": { us: "in", exponent: 3 },
+  "second-moment": { us: "in", exponent: 4 },
 };
+const raised = { 3: "\u00b3", 4: "\u2074" };
 
 /** A value in the reader's unit, four figures, for the working. */
 export function forReader(value: number, measure: Measure, system: System): string {
-  const raised = powers[measure];
-  if (!raised || !Number.isFinite(value)) {
+  const found = powers[measure];
+  if (!found || !Number.isFinite(value)) {
     return signed(showMeasured({ value, measure, digits: 4 }, system));
   }
-  if (system === "si") return `${plain(value, 4)} ${raised.si}`;
-  return `${plain(power(convert(1, "length", "in"), raised.exponent) * value, 4)} ${raised.us}`;
+  const { us, exponent } = found;
+  if (system === "si") return `${plain(value, 4)} m${raised[exponent]}`;
+  return `${plain(power(convert(1, "length", us), exponent) * value, 4)} ${us}${raised[exponent]}`;
 }
 
 const siUnits: Record<Measure, string> = {
@@ -107,6 +110,7 @@ const siUnits: Record<Measure, string> = {
   density: "kg/m\u00b3",
   angle: "rad",
   ratio: "",
+  "first-moment": "m\u00b3",
   "section-modulus": "m\u00b3",
   "second-moment": "m\u2074",
 };
