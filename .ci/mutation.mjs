@@ -45,7 +45,7 @@ async function written(names) {
     const sources = sourcesOf(root, name);
     const known = again ? (record[name]?.files ?? {}) : {};
     const stale = new Set(staleOf(sources, known));
-    const asked = sources.filter((file) => parts.some((part) => file.includes(part)));
+    const chosen = sources.filter((file) => parts.some((part) => file.includes(part)));
     const wanted = ({ file, ...mutant }) =>
       stale.has(file) || known[file].alive.includes(nameOf(mutant));
     const before = record[name];
@@ -57,7 +57,7 @@ async function written(names) {
       record[name] = { ...head, ...totalsOf(inOrder()), files: inOrder() };
       writeRecord(root, { ...readRecord(root), [name]: record[name] });
     };
-    await tried(name, asked, {
+    await tried(name, chosen, {
       wanted,
       tellFile(file, own) {
         const counts = countsOf(root, file, own, explained);

@@ -15,8 +15,8 @@ import { buildPage } from "../page/build.mjs";
 import { noticesOf, packagesOf } from "./notices.mjs";
 
 // Bundles the command into five files, so that a check reads what it needs only: the program with
-// `check`, the other commands, the published values, the schemas, the report. Beside a bundle lies V8's compiled
-// code of it, so that a start compiles nothing: launch.cjs runs the one with the other.
+// `check`, the other commands, the published values, the schemas, the report. Beside a bundle lies
+// V8's compiled code of it, so that a start compiles nothing: launch.cjs runs the one with the other.
 const here = import.meta.dirname;
 const root = join(here, "../..");
 const dist = join(here, "dist");

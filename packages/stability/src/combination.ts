@@ -37,5 +37,10 @@ export const combinations: readonly Combination[] = [asd, lrfd];
 export const combinationCitations = {
   ASD: cite("asce-7-16", "2.4.1, combination 7", "second-hand"),
   LRFD: cite("asce-7-16", "2.3.1, combination 5", "second-hand"),
+  slope: cite(
+    "asce-7-16",
+    "1.0 D of 2.4.1, combination 5; 1.2 D of 2.3.1, combination 4",
+    "memory",
+  ),
   anchor: judged("the allowable pull whole in ASD; phi T_n = 1.5 times it in LRFD"),
 };

@@ -63,7 +63,7 @@ export function helixUplift(
     sum,
     best.map((plate) => plate.uplift),
   );
-  return { uplift, model: best[0]?.model ?? "", counted: best.length };
+  return { uplift, model: (best[0] as (typeof plates)[number]).model, counted: best.length };
 }
 
 const total = (plates: readonly { readonly uplift: number }[]): number =>

@@ -30,11 +30,12 @@ export function shapeOf(
   arcComplaints(input, complaints);
   const diameter = hoopTube?.kind === "round" ? hoopTube.outside : 0;
   const ratio = (rise + diameter / 2) / (span + diameter);
+  const given = `${hoops.rise.text} on a span of ${hoops.span.text}`;
   if (ratio > highestRiseRatio + 1e-9) {
     complaints.push({
       path: ["hoops", "rise"],
       code: "rise-outside-table",
-      given: `${hoops.rise.text} on a span of ${hoops.span.text}`,
+      given,
       expected: "rise over span up to 0.6: the arched-roof table ends there",
       mend: "This house is outside what the standard's table covers; ask a licensed engineer.",
     });
@@ -43,7 +44,7 @@ export function shapeOf(
     complaints.push({
       path: ["hoops", "rise"],
       code: "shape-outside",
-      given: `${hoops.rise.text} on a span of ${hoops.span.text}`,
+      given,
       expected: "a rise of at least a hundredth of the span",
       mend: "Rise is from the springing up to the crown, on the tube's centre line.",
     });

@@ -1,12 +1,7 @@
-import { type Chapter, type Citation, cite, judged, type Measure, taken } from "@hoopstay/core";
+import { type Chapter, type Citation, judged, type Measure, taken } from "@hoopstay/core";
 import { combinationCitations, combinations } from "@hoopstay/stability";
 import type { Site } from "../model/site-model.ts";
 
-const loading = cite(
-  "asce-7-16",
-  "1.0 D of 2.4.1, combination 5; 1.2 D of 2.3.1, combination 4",
-  "memory",
-);
 const entered = judged("as entered in the site file");
 
 /** What the checks take from the ground and from their combination, each with its source. */
@@ -27,7 +22,8 @@ export function factorSteps(chapter: Chapter, site: Site): void {
     show("gamma_D", `${id} factor on weight that holds`, factors.dead, combinationCitations[id]);
     show("gamma_W", `${id} factor on wind`, factors.wind, combinationCitations[id]);
     show("gamma_T", `${id} factor on pulls`, factors.anchor, combinationCitations.anchor);
-    if (slope) show("gamma_S", `${id} factor on weight that slides`, factors.slope, loading);
+    const slides = `${id} factor on weight that slides`;
+    if (slope) show("gamma_S", slides, factors.slope, combinationCitations.slope);
   }
   if (!slope) return;
   show("s", "slope of the ground", slope.angle, entered, "angle", "entered");

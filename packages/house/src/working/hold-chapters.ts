@@ -52,7 +52,9 @@ function pullChapter(evaluation: Evaluation): Chapter[] {
   const loads = railLoadsOf(evaluation);
   const found = anchorPulls(loads, anchors);
   if (found.outcome !== "held") return [];
-  const chapter = new Chapter("A", "Worst pull of each anchor, by the stiffness of its rail");
+  const chapter = new Chapter("A", "Worst pull of each anchor, by the stiffness of its rail", [
+    "B",
+  ]);
   const { tube } = evaluation.house.rail;
   const modulus = modulusOf("convention" in tube ? tube.convention : "other");
   const second = properties(tube).secondMomentX;
@@ -96,7 +98,7 @@ function jointChapter(evaluation: Evaluation): Chapter[] {
   if (!certificate) return [];
   const state = states.find(({ set }) => set === result.set)?.state.words ?? "";
   const title = `Everything at once, in balance at ${result.factor.toFixed(4)} of the design wind: ${state}, load case ${result.windCase.number}, wind toward ${directionCode(result.windCase)}, ${result.weight} weight`;
-  const chapter = new Chapter("J", title);
+  const chapter = new Chapter("J", title, ["B"]);
   const at = result.row * caseStride;
   const whole = Array.from(
     result.table.components.slice(at, at + 6),

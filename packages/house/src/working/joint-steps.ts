@@ -109,8 +109,7 @@ export function jointSteps(
     chapter.work(pull, []);
     const part = (axis: number, aside: number): number => {
       const inputs = [tension, toward[axis] as number, aside] as const;
-      const value = inputs[1] * tension + aside;
-      if (value === 0) return 0;
+      if (tetherPart.evaluate(...inputs) === 0) return 0;
       return chapter.work(tetherPart, [...inputs], { symbol: `${name}_${axes[axis]}` });
     };
     moments(chapter, name, [part(0, sideX), part(1, sideY), part(2, 0)], at);
