@@ -1,5 +1,6 @@
 import { asd, type LineTerms, type SlidingTerms, type SlidingWind } from "@hoopstay/stability";
 import { describe, expect, test } from "vitest";
+import { SlideCourse } from "../../packages/stability/src/slide-course.ts";
 import { SlidePath } from "../../packages/stability/src/slide-path.ts";
 
 const none = Number.POSITIVE_INFINITY;
@@ -53,7 +54,7 @@ function path({
     sideways: true,
   };
   const blows = { fx: 1, fy: 0, fz: 0, turnRight: 0, turnLeft: 0, ...wind };
-  return new SlidePath({ terms, right, left }, blows, slope, design);
+  return new SlidePath(new SlideCourse({ terms, right, left }, blows, design), slope);
 }
 
 describe("the first pressure at which a case slides, slope along the wind", () => {

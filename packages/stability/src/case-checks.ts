@@ -37,8 +37,8 @@ export function allOutcomes(terms: CheckTerms, table: ActionTable, index: number
       ),
       ...[false, true].flatMap((withoutArch) => {
         const wind = slidingWindOf(table, index, withoutArch, right, left);
-        if (!mayBeWorse(terms, place, wind, worst)) return [];
-        const found = slide(terms, place, index, withoutArch, wind);
+        const found = slideBeyond(terms, place, index, withoutArch, wind, worst);
+        if (found === null) return [];
         worst.take("slide", found.ratio, found.limit, 0);
         return [found];
       }),
@@ -46,18 +46,21 @@ export function allOutcomes(terms: CheckTerms, table: ActionTable, index: number
   });
 }
 
-/** Whether a slide may be worse than those before, by ratio or by limit. */
-function mayBeWorse(
-  { holdings, pressure }: CheckTerms,
+/** Sliding of one case; none where it takes a search and is no worse than those before, by ratio and limit. */
+function slideBeyond(
+  terms: CheckTerms,
   place: number,
+  caseIndex: number,
+  withoutArch: boolean,
   wind: SlidingWind,
   worst: WorstOfChecks,
-): boolean {
+): CheckOutcome | null {
+  const { holdings, pressure } = terms;
   const { sliding } = holdings[place] as CheckTerms["holdings"][number];
-  if (!searchesTurns(sliding.terms)) return true;
+  if (!searchesTurns(sliding.terms)) return slide(terms, place, caseIndex, withoutArch, wind);
   const [ratio, lowest] = [worst.ratio("slide"), worst.limit("slide")];
   const { demand, resistance } = worstSlideAt(sliding, wind, pressure, ratio);
-  return (
-    ratioOf(demand, resistance) > ratio || slideLimit(sliding, wind, pressure, lowest) < lowest
-  );
+  const limit = slideLimit(sliding, wind, pressure, lowest);
+  if (ratioOf(demand, resistance) <= ratio && limit >= lowest) return null;
+  return slide(terms, place, caseIndex, withoutArch, wind, limit < lowest ? limit : undefined);
 }

@@ -79,13 +79,14 @@ export function slidingWindOf(
   };
 }
 
-/** Sliding of one case for one holding. */
+/** Sliding of one case for one holding. @param limit where it has been worked out before */
 export function slide(
   terms: CheckTerms,
   place: number,
   caseIndex: number,
   withoutArch: boolean,
   wind: SlidingWind,
+  limit?: number,
 ): CheckOutcome {
   const held = terms.holdings[place] as CheckTerms["holdings"][number];
   const { demand, resistance } = worstSlideAt(held.sliding, wind, terms.pressure);
@@ -98,6 +99,6 @@ export function slide(
     demand,
     resistance,
     ratio: ratioOf(demand, resistance),
-    limit: slideLimit(held.sliding, wind, terms.pressure),
+    limit: limit ?? slideLimit(held.sliding, wind, terms.pressure),
   };
 }

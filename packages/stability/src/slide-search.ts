@@ -7,6 +7,7 @@ import {
   slideAt,
   slopeAgainst,
 } from "./slide.ts";
+import { SlideCourse } from "./slide-course.ts";
 import { SlidePath } from "./slide-path.ts";
 import type { Slack } from "./slide-piece.ts";
 import { straightLimit, straightSlide } from "./straight-slide.ts";
@@ -31,9 +32,9 @@ function sidePull({ holding, combination }: HoldingTerms): number {
  * turns by no more than that over the least push sqrt(h^2 + d^2) of a wind h, which is at least
  * H / sqrt(2).
  */
-function turnSlack(terms: HoldingTerms, half: number): Slack {
-  const push = half * terms.downslope;
-  return { push, tethers: Math.SQRT2 * push * sidePull(terms) };
+function turnSlack(downslope: number, pull: number, half: number): Slack {
+  const push = half * downslope;
+  return { push, tethers: Math.SQRT2 * push * pull };
 }
 
 /**
@@ -79,7 +80,8 @@ class LimitLook implements Look {
 
   constructor(
     private readonly path: SlidePath,
-    private readonly terms: HoldingTerms,
+    private readonly downslope: number,
+    private readonly pull: number,
   ) {}
 
   get bad(): number {
@@ -88,7 +90,7 @@ class LimitLook implements Look {
   }
 
   mayExceed(half: number, worst: number): boolean {
-    return this.path.mayFail(1 / worst, turnSlack(this.terms, half));
+    return this.path.mayFail(1 / worst, turnSlack(this.downslope, this.pull, half));
   }
 }
 
@@ -101,9 +103,12 @@ export function searchSlideLimit(
 ): number {
   const { terms } = sliding;
   if (terms.downslope === 0) return straightLimit(straightSlide(sliding, wind), design);
+  const course = new SlideCourse(sliding, wind, design);
   const pathAt = (turned: number) =>
-    new SlidePath(sliding, wind, slopeAgainst(terms, wind.fx, wind.fy, turned), design);
+    new SlidePath(course, slopeAgainst(terms, wind.fx, wind.fy, turned));
   if (!searchesTurns(terms)) return pathAt(0).limit(below);
-  const turned = worstTurn((angle) => new LimitLook(pathAt(angle), terms), 1 / below);
+  const pull = sidePull(terms);
+  const lookAt = (turned: number) => new LimitLook(pathAt(turned), terms.downslope, pull);
+  const turned = worstTurn(lookAt, 1 / below);
   return pathAt(turned).limit(below);
 }

@@ -67,7 +67,7 @@ function ask({ bases, system }: Pool, right: Float64Array): Walked | null {
 /**
  * The largest factor up to `most` below which a case is in equilibrium, by walking down from facet
  * to facet: each is a bound on the factor, and the first bound that is itself answered is the
- * factor. Null where the house does not stand without wind or a walk is lost.
+ * factor; 0 where the house does not stand without wind. Null where a walk is lost.
  *
  * Equilibrium at 0, where contact ends and at the factor proves it for all between, as in
  * `jointFactor`. On level ground the end of contact need not be asked: without wind there is no
@@ -78,7 +78,8 @@ export function factorUpTo(pool: Pool, demand: Demand, most: number): number | n
   const right = new Float64Array(demand.right.length);
   let factor = most;
   if (!pool.standsLevel) {
-    if (ask(pool, askAt(demand, 0, right))) return null;
+    const still = ask(pool, askAt(demand, 0, right));
+    if (still) return still.facet ? 0 : null;
     const missed = factor > contactEnd ? ask(pool, askAt(demand, contactEnd, right)) : null;
     if (missed) factor = boundBy(missed.facet, demand, false);
   }

@@ -125,6 +125,7 @@ function lowerOf(
   for (const slope of slopesOf(system.problem, wind[0] as number, wind[1] as number)) {
     const actions = { wind, slope };
     const most = lowest?.factor ?? below;
+    if (most <= 0) break;
     const factor = factorBelow(pool, actions, most);
     if (factor < most || (!lowest && below === Number.POSITIVE_INFINITY))
       lowest = { factor, work, table, row, system, actions };
