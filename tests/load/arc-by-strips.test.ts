@@ -1,18 +1,19 @@
 import {
   type Arc,
-  arcArea,
   arcByOffset,
   arcHeightAt,
   arcLineCentroid,
   arcPointAt,
-  verticalSpringOffset,
+  endWallCentroid,
+  flatEndArea,
+  uprightOffset,
 } from "@hoopstay/load";
 import { describe, expect, test } from "vitest";
 
 const arcs: readonly (readonly [string, Arc])[] = [
   ["a semicircle", arcByOffset(4, 2, 0)],
   ["a flat round arch", arcByOffset(6, 1.5, 0)],
-  ["a pointed arch that springs upright", arcByOffset(4, 2.6, verticalSpringOffset(4, 2.6))],
+  ["a pointed arch that springs upright", arcByOffset(4, 2.6, uprightOffset.evaluate(4, 2.6))],
   ["a pointed arch that leans in", arcByOffset(5, 2.2, 0.6)],
 ];
 
@@ -34,8 +35,24 @@ describe("an arc by thin strips", () => {
       area += width * height;
       moment += (width * height * height) / 2;
     }
-    expect(arcArea(arc).area / area).toBeCloseTo(1, 5);
-    expect(arcArea(arc).centroid / (moment / area)).toBeCloseTo(1, 5);
+    const { span, radius, springAngle, crownAngle, c, e } = arc;
+    for (const wall of [0, 0.8]) {
+      const whole = area + span * wall;
+      const about = moment + area * wall + (span * wall * wall) / 2;
+      const end = flatEndArea.evaluate(radius, springAngle, crownAngle, c, span, wall);
+      const middle = endWallCentroid.evaluate(
+        end,
+        span,
+        wall,
+        e,
+        radius,
+        springAngle,
+        crownAngle,
+        c,
+      );
+      expect(end / whole).toBeCloseTo(1, 5);
+      expect(middle / (about / whole)).toBeCloseTo(1, 5);
+    }
   });
 
   test.each(arcs)("%s: length and the middle of the line", (_, arc) => {

@@ -34,5 +34,6 @@ export * from "./resultant/foot-shares.ts";
 export * from "./resultant/zone.ts";
 export * from "./resultant/zone-force.ts";
 export * from "./shell/arc.ts";
+export * from "./shell/arc-formulas.ts";
 export * from "./shell/shell.ts";
 export * from "./shell/zones.ts";

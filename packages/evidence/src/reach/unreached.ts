@@ -56,7 +56,6 @@ const byReason: Readonly<Record<string, readonly string[]>> = {
     [
       "moment-about-rail-end",
       "bare-area",
-      "flat-end-area",
       "hoop-arc",
       "least-force",
       "rest-gross-area",

@@ -1,14 +1,21 @@
 import { Chapter, cite, taken } from "@hoopstay/core";
-import { directionality, elevationFactor, fromGust, fromService, gustFactor } from "@hoopstay/load";
+import {
+  directionality,
+  elevationFactor,
+  endWallCentroid,
+  flatEndArea,
+  fromGust,
+  fromService,
+  gustFactor,
+} from "@hoopstay/load";
 import { bearingInset } from "@hoopstay/stability";
 import type { EvaluatedState, Evaluation } from "../review/evaluate.ts";
 import { grossAreas } from "../state/states.ts";
+import { arcSteps } from "./arc-steps.ts";
 import { factorSteps } from "./factor-steps.ts";
 import { hillSteps } from "./hill-steps.ts";
-import { mustAgree } from "./must-agree.ts";
 import {
   basePressure,
-  flatEndArea,
   flooredHeight,
   hoopArc,
   meanRoofHeight,
@@ -26,7 +33,7 @@ import {
 } from "./shell-formulas.ts";
 
 /** Sizes of the shell that the wind sees. */
-export function shellChapter({ house, shell }: Evaluation): Chapter {
+export function shellChapter({ house }: Evaluation): Chapter {
   const { lines, leg } = house;
   const d = lines.hoopDiameter;
   const chapter = new Chapter("G", "Shape the wind sees");
@@ -37,10 +44,10 @@ export function shellChapter({ house, shell }: Evaluation): Chapter {
   chapter.work(riseRatioOf, [f, b]);
   chapter.work(meanRoofHeight, [zs, f]);
   chapter.work(springingShare, [zs, f]);
-  const { radius, springAngle, crownAngle, c } = shell.arc;
-  const end = chapter.work(flatEndArea, [radius, springAngle, crownAngle, c, b, zs]);
-  mustAgree("the end area", end, shell.endArea, shell.endArea);
-  const arc = chapter.work(hoopArc, [radius, springAngle, crownAngle]);
+  const { c, e, R, t0, t1 } = arcSteps(chapter, lines, { b, f, zs });
+  const end = chapter.work(flatEndArea, [R, t0, t1, c, b, zs]);
+  chapter.work(endWallCentroid, [end, b, zs, e, R, t0, t1, c]);
+  const arc = chapter.work(hoopArc, [R, t0, t1]);
   chapter.work(sideWallArea, [L, zs, arc]);
   chapter.work(roofArea, [L, arc]);
   return chapter;

@@ -79,28 +79,6 @@ export const springingShare = formula({
   evaluate: (springing, rise) => springing / rise,
 });
 
-export const flatEndArea = formula({
-  id: "flat-end-area",
-  symbol: "A_e",
-  name: "flat area of an end: under the two arcs, and the strip below them",
-  measure: "area",
-  arguments: [
-    ["R", "radius of the arcs", "length"],
-    ["t_0", "angle of the springing, seen from the arc's centre", "angle"],
-    ["t_1", "angle of the crown, seen from the arc's centre", "angle"],
-    ["c", "offset of the arc's centre beyond the middle", "length"],
-    ["b", "span of the shell", "length"],
-    ["z_s", "height of the springing", "length"],
-  ],
-  expression:
-    "R^2 * (t_1 - t_0 + sin(t_1) * cos(t_1) - sin(t_0) * cos(t_0)) - 2 * c * R * (sin(t_1) - sin(t_0)) + b * z_s",
-  citation: derived("area under the arcs by Green's theorem"),
-  evaluate: (R, t0, t1, c, b, springing) =>
-    R * R * (t1 - t0 + Math.sin(t1) * Math.cos(t1) - Math.sin(t0) * Math.cos(t0)) -
-    2 * c * R * (Math.sin(t1) - Math.sin(t0)) +
-    b * springing,
-});
-
 export const hoopArc = formula({
   id: "hoop-arc",
   symbol: "s_a",

@@ -1,4 +1,5 @@
-import { type Arc, arcArea, arcByOffset, arcLineCentroid, verticalSpringOffset } from "./arc.ts";
+import { type Arc, arcByOffset, arcLineCentroid } from "./arc.ts";
+import { endWallCentroid, flatEndArea, uprightOffset } from "./arc-formulas.ts";
 
 /** Centre-line sizes of the house, as the house file gives them, m. */
 export interface CentreLines {
@@ -45,11 +46,11 @@ export function shellOf(lines: CentreLines): Shell {
   const { springing, hoopDiameter } = lines;
   const b = lines.span + hoopDiameter;
   const f = lines.rise + hoopDiameter / 2;
-  const offset = lines.shape === "round" ? 0 : (lines.centreOffset ?? verticalSpringOffset(b, f));
+  const offset = lines.shape === "round" ? 0 : (lines.centreOffset ?? uprightOffset.evaluate(b, f));
   const arc = arcByOffset(b, f, offset);
-  const { area, centroid } = arcArea(arc);
+  const { radius, springAngle, crownAngle, c, e } = arc;
   const crown = springing + f;
-  const endArea = area + b * springing;
+  const endArea = flatEndArea.evaluate(radius, springAngle, crownAngle, c, b, springing);
   const hoopLine = arc.length + 2 * springing;
   return {
     b,
@@ -61,7 +62,16 @@ export function shellOf(lines: CentreLines): Shell {
     riseRatio: f / b,
     arc,
     endArea,
-    endCentroid: (area * (springing + centroid) + (b * springing * springing) / 2) / endArea,
+    endCentroid: endWallCentroid.evaluate(
+      endArea,
+      b,
+      springing,
+      e,
+      radius,
+      springAngle,
+      crownAngle,
+      c,
+    ),
     hoopDiameter,
     hoopCount: lines.hoopCount,
     hoopLine,

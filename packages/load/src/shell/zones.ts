@@ -1,4 +1,5 @@
 import { type Arc, arcHeightAt, arcPointAt } from "./arc.ts";
+import { aboveGround, quarterOfSpan } from "./arc-formulas.ts";
 import type { Shell } from "./shell.ts";
 
 /** A point of the cross section: `x` downwind from the middle plane, `z` above ground, m. */
@@ -24,7 +25,7 @@ export interface Outline {
 /** Where the windward quarter ends, seen from the middle plane and the springing line. */
 function quarterPoint(arc: Arc, reading: QuarterReading): Point {
   if (reading === "arc") return arcPointAt(arc, 0.5);
-  const x = arc.span / 4;
+  const x = quarterOfSpan.evaluate(arc.span);
   return { x, z: arcHeightAt(arc, x) };
 }
 
@@ -35,7 +36,7 @@ function quarterPoint(arc: Arc, reading: QuarterReading): Point {
 export function outline(shell: Shell, reading: QuarterReading): Outline {
   const half = shell.b / 2;
   const { x, z } = quarterPoint(shell.arc, reading);
-  const quarterHeight = shell.springing + z;
+  const quarterHeight = aboveGround.evaluate(shell.springing, z);
   return {
     windwardGround: { x: -half, z: 0 },
     windwardSpring: { x: -half, z: shell.springing },
