@@ -43,6 +43,21 @@ const many = formula({
   evaluate: (n, c, p) => n * c * p,
 });
 
+const place = constant("test-place", "x_q", "a place of the test", 2.3, "length", derived("test"));
+const stretch = formula({
+  id: "test-stretch",
+  symbol: "l",
+  name: "a stretch of the test",
+  measure: "length",
+  arguments: [
+    ["x_A", "where it begins", "length"],
+    ["z_A", "how high it begins", "length"],
+  ],
+  expression: "x_A - z_A",
+  citation: derived("test"),
+  evaluate: (x, z) => x - z,
+});
+
 const chapter = new Chapter("Z", "where numbers come from");
 const force = chapter.work(product, [31.5, 2.7]);
 chapter.work(double, [-force]);
@@ -56,8 +71,10 @@ later.work(double, [force]);
 later.work(many, [3, -3, force]);
 const alone = new Chapter("V", "resting on none");
 alone.work(double, [force]);
+const sides = new Chapter("U", "to either side");
+sides.work(stretch, [-sides.work(place, []), -2.3]);
 const { chapters } = sampleReview();
-const shown = [...chapters, chapter, aside, later, alone];
+const shown = [...chapters, chapter, aside, later, alone, sides];
 const { html } = renderReport(sampleReview({ chapters: shown }), { system: "si" });
 const row = (number: string): string =>
   html.slice(html.indexOf(`>${number}<`), html.indexOf("</tr>", html.indexOf(`>${number}<`)));
@@ -83,6 +100,10 @@ describe("where the numbers of a step come from", () => {
 
   it("takes no ratio for its negative", () => {
     expect(row("X.02")).toContain("<small>P from Z.01</small>");
+  });
+
+  it("names a place laid off to the other side, no length of another letter", () => {
+    expect(row("U.02")).toContain("<small>x_A from U.01</small>");
   });
 
   it("lists what every symbol means", () => {

@@ -180,6 +180,9 @@ describe(`every outcome of a case (seed ${seed})`, () => {
         const least = Math.min(...each.map(({ limit }) => limit));
         expect(near(Math.max(...told.map(({ ratio }) => ratio)), most)).toBe(true);
         expect(near(Math.min(...told.map(({ limit }) => limit)), least)).toBe(true);
+        for (const { ratio, limit } of told) {
+          expect(each.some((one) => near(ratio, one.ratio) && near(limit, one.limit))).toBe(true);
+        }
       }),
       60,
     );

@@ -67,6 +67,18 @@ describe("the first pressure at which a case slides, slope along the wind", () =
     expect(path({ grip: 10 }).limit()).toBeCloseTo(0, 8);
   });
 
+  test("none beyond a thousand times the design pressure, though a tether changes its part there", () => {
+    // Slope across, 100 N: the tether pulls along the push up to 333 Pa; 150 N of grip end at 186 Pa.
+    const level = 1 / Math.sqrt(5);
+    const tether = { ...aslant(-2, 1), toward: [-level, 2 * level, -1] as const };
+    const across = { grip: 150, anchors: [tether], slope: [0, 100] as const };
+    expect(path({ ...across, design: 1 }).limit()).toBeCloseTo(
+      Math.sqrt(150 ** 2 - 100 ** 2) / 0.6,
+      8,
+    );
+    expect(path({ ...across, design: 0.1 }).limit()).toBe(none);
+  });
+
   test("a tether against it, contact ended or not", () => {
     const anchors = [aslant(-2, -1)];
     expect(path({ grip: 310, anchors }).limit()).toBeCloseTo(1300 / 0.6, 7);

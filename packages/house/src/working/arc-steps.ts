@@ -9,6 +9,7 @@ import {
   arcRadius,
   type CentreLines,
   crownAngleOf,
+  halfSpan,
   quarterOfSpan,
   springAngleOf,
   uprightOffset,
@@ -46,6 +47,7 @@ export function arcSteps(chapter: Chapter, lines: CentreLines, sizes: Sizes): Ar
   const R = chapter.work(arcRadius, [b, c, e]);
   const t0 = chapter.work(springAngleOf, [b, c, e]);
   const t1 = chapter.work(crownAngleOf, [f, c, e]);
+  chapter.work(halfSpan, [b]);
   chapter.work(aboveGround, [zs, f], { symbol: "z_c", note: "the crown" });
   const note = "end of the outer quarter, read along the arc";
   const t = chapter.work(angleAlong, [t0, t1, 1 / 2], { symbol: "t_q", note });

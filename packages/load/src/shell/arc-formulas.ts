@@ -121,6 +121,17 @@ export const arcHeight = formula({
   },
 });
 
+export const halfSpan = formula({
+  id: "half-span",
+  symbol: "x_s",
+  name: "distance of a springing from the middle",
+  measure: "length",
+  arguments: [size.b],
+  expression: "b / 2",
+  citation: circle,
+  evaluate: (b) => b / 2,
+});
+
 export const quarterOfSpan = formula({
   id: "quarter-of-span",
   symbol: "x_q",

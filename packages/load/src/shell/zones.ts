@@ -1,5 +1,5 @@
 import { type Arc, arcHeightAt, arcPointAt } from "./arc.ts";
-import { aboveGround, quarterOfSpan } from "./arc-formulas.ts";
+import { aboveGround, halfSpan, quarterOfSpan } from "./arc-formulas.ts";
 import type { Shell } from "./shell.ts";
 
 /** A point of the cross section: `x` downwind from the middle plane, `z` above ground, m. */
@@ -34,7 +34,7 @@ function quarterPoint(arc: Arc, reading: QuarterReading): Point {
  * quarters divide the arc between its springings only.
  */
 export function outline(shell: Shell, reading: QuarterReading): Outline {
-  const half = shell.b / 2;
+  const half = halfSpan.evaluate(shell.b);
   const { x, z } = quarterPoint(shell.arc, reading);
   const quarterHeight = aboveGround.evaluate(shell.springing, z);
   return {

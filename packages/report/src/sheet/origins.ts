@@ -17,12 +17,17 @@ const letterOf = (symbol: string): string => symbol.split(/[_,]/)[0] as string;
 /** Measures that are put in with either sign. */
 const directed: readonly Measure[] = ["force", "moment", "area", "first-moment"];
 
-/** Whether a result may be what was put in; of ratios, many of which are alike, only one of its letter. */
+/**
+ * Whether a result may be what was put in. Of ratios, many of which are alike, only one of its letter; a
+ * length of its letter may be laid off to either side.
+ */
 function couldBe({ symbol, measure, value }: Result, input: number, asked: Argument): boolean {
   if (measure !== asked.measure) return false;
-  if (directed.includes(measure)) return same(Math.abs(value), Math.abs(input));
-  const alike = measure !== "ratio" || letterOf(symbol) === letterOf(asked.symbol);
-  return alike && same(value, input);
+  const alike = letterOf(symbol) === letterOf(asked.symbol);
+  if (directed.includes(measure) || (measure === "length" && alike)) {
+    return same(Math.abs(value), Math.abs(input));
+  }
+  return (measure !== "ratio" || alike) && same(value, input);
 }
 
 /** How a result may be named, the likest first. */
