@@ -1,5 +1,6 @@
 import {
   type ChainReview,
+  type Chapter,
   type LinkCheck,
   type LinkId,
   type LinkInState,
@@ -9,6 +10,7 @@ import {
 import type { EvaluatedState, Evaluation, LoadSet } from "../review/evaluate.ts";
 import { greaterFirst } from "../review/greater-first.ts";
 import { setLetters } from "../review/summaries.ts";
+import { chainChapters } from "../working/chain-chapters.ts";
 import { chainAnswer, tieRemark, wholeHouse } from "./chain-answer.ts";
 import { chainRows } from "./chain-rows.ts";
 import { chainContext } from "./context.ts";
@@ -38,10 +40,11 @@ const isWeaker = (a: LinkCheck, b: LinkCheck): boolean => weakerFirst(a, b) < 0;
 /** Ties that fail leave the hoops without them, and those are rated too. */
 const counts = (id: LinkId): boolean => id !== "ties";
 
-/** The load path of a house, and of every link its weakest row in its worst state. */
+/** The load path of a house, and its working. */
 export interface ChainOf {
   readonly review: ChainReview;
-  readonly weakest: readonly { readonly rated: RatedRow; readonly state: string }[];
+  /** Made on demand: from here, so that a check alone does not read how it is made. */
+  readonly chapters: () => Chapter[];
 }
 
 /**
@@ -70,10 +73,8 @@ export function chainOf(evaluation: Evaluation, detail = true): ChainOf {
     hoop: drawnHoop(context),
     rail: drawnRail(context),
   };
-  return {
-    review,
-    weakest: links.map(({ rated, summary }) => ({ rated, state: summary.worst.state })),
-  };
+  const weakest = links.map(({ rated, summary }) => ({ rated, state: summary.worst.state }));
+  return { review, chapters: () => chainChapters(evaluation, weakest) };
 }
 
 /** The same without each link's directions and parts: for houses that are compared. */

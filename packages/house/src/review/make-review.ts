@@ -26,7 +26,6 @@ import { takeOffCitations } from "../model/materials.ts";
 import type { InputRow } from "../read/input-rows.ts";
 import { withBallast } from "../take-off/take-off.ts";
 import { lowestJoint } from "../together/joint.ts";
-import { chainChapters } from "../working/chain-chapters.ts";
 import { workingOf } from "../working/working.ts";
 import { answers, headline } from "./answers.ts";
 import { cautions, notChecked, notCheckedAfter } from "./cautions.ts";
@@ -93,7 +92,7 @@ export function makeReview(
   const chapters = [
     ...(full ? workingOf(evaluation, places) : []),
     ...(holding?.chapters ?? []),
-    ...(chain ? chainChapters(evaluation, chain) : []),
+    ...(chain?.chapters() ?? []),
   ];
   const lift = places[0] as GoverningPlace;
   return {

@@ -1,9 +1,10 @@
 import { Chapter, derived, taken } from "@hoopstay/core";
 import { codeSpeed, directionality, workingGust } from "@hoopstay/load";
-import type { ChainOf } from "../chain/chain-review.ts";
 import { designCombinations } from "../chain/combination.ts";
 import { linkWords } from "../chain/link-words.ts";
+import type { RatedRow } from "../chain/row-rater.ts";
 import type { Evaluation } from "../review/evaluate.ts";
+import { sectionChapter, sectionsId } from "./section-chapter.ts";
 
 const byScan = derived("first failure from no wind upward, by scan and bisection to 1e-9");
 
@@ -29,13 +30,19 @@ function workSpeed(
   return chapter.work(codeSpeed, [q, factors.perSpeedSquared], { note: method });
 }
 
-/** One chapter for every link of the load path, weakest first: its weakest check, worked in full. */
-export function chainChapters(evaluation: Evaluation, { weakest }: ChainOf): Chapter[] {
+/**
+ * Sections and steel, and one chapter for every link of the load path, weakest first: its weakest
+ * check, worked in full.
+ */
+export function chainChapters(
+  evaluation: Evaluation,
+  weakest: readonly { readonly rated: RatedRow; readonly state: string }[],
+): Chapter[] {
   const { pressure, site } = evaluation;
-  return weakest.map(({ rated, state }, index) => {
+  const links = weakest.map(({ rated, state }, index) => {
     const { row, limit } = rated;
     const title = `Strength of ${linkWords[row.link]}: ${row.part}; ${row.place}; ${state}; ${row.run}`;
-    const chapter = new Chapter(`S${index + 1}`, title, ["Q"]);
+    const chapter = new Chapter(`S${index + 1}`, title, [sectionsId, "Q", "B"]);
     const combination = designCombinations(site.combination).reduce((a, b) =>
       row.ratio(pressure, b) > row.ratio(pressure, a) ? b : a,
     );
@@ -51,4 +58,5 @@ export function chainChapters(evaluation: Evaluation, { weakest }: ChainOf): Cha
     if (speed !== null) chapter.work(workingGust, [speed, directionality.value]);
     return chapter;
   });
+  return [sectionChapter(evaluation), ...links];
 }

@@ -247,7 +247,8 @@ function slideSteps(
     turnLeft: (-found.my + (held.lines[1]?.line.distance ?? 0) * found.fz) / q,
   };
   const { fxNoArch: fx, fy, fz, mx, my } = found;
-  const subject = { held, wind: { fx, fy, fz, mx, my }, unit, design: q };
+  const names = evaluation.house.anchors.map(({ name }) => name);
+  const subject = { held, wind: { fx, fy, fz, mx, my }, unit, design: q, names };
   slideTrial(chapter, subject, q, {
     note: outcome.withoutArch
       ? "walls and ends only: roof suction may not relieve drag"

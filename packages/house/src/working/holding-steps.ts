@@ -76,21 +76,21 @@ export function anchorSteps(
     const arm = line ? line.distance - line.nx * x - line.ny * y : 1;
     if (pull === 0 || arm <= 0) return;
     const inputs = [combination.anchor, pull, -toward[2]] as const;
-    const down = chapter.work(anchorDown, inputs, {
+    const down = workOnce(chapter, anchorDown, inputs, {
       symbol: `T_${mark}`,
       note: names[index] ?? "",
     });
     let value = down;
     if (line) {
       const { distance, nx, ny } = line;
-      const a = chapter.work(armAbout, [distance, nx, x, ny, y], { symbol: `a_${mark}` });
-      value = chapter.work(leverMoment, [down, a], { symbol: `M_T${mark}` });
+      const a = workOnce(chapter, armAbout, [distance, nx, x, ny, y], { symbol: `a_${mark}` });
+      value = workOnce(chapter, leverMoment, [down, a], { symbol: `M_T${mark}` });
     }
     terms.push({ symbol: line ? `M_T${mark}` : `T_${mark}`, name: "", measure });
     values.push(value);
   });
   const words = line ? "anchors times their arms; none on or beyond the line" : "all anchors";
   const sum = sumOf("anchor-sum", "R_T", words, measure, terms, derived("sum"));
-  const worked = chapter.work(sum, values);
+  const worked = workOnce(chapter, sum, values);
   mustAgree("the anchors", worked, whole, Math.max(Math.abs(whole), 1));
 }

@@ -1,5 +1,5 @@
 import { Chapter, derived, inMeasure, sumOf } from "@hoopstay/core";
-import { leastForce, leverMoment } from "@hoopstay/load";
+import { leastForce, leastOnRoof, leastOnWalls, leverMoment } from "@hoopstay/load";
 import { demandOf, utilization } from "@hoopstay/stability";
 import type { Evaluation } from "../review/evaluate.ts";
 import { leastOutcomes } from "../review/least-check.ts";
@@ -23,6 +23,9 @@ export function leastChapter(evaluation: Evaluation): Chapter | null {
     `Least load of the standard: does it ${verb}? ${state.words}, ${load.words}`,
     ["B"],
   );
+  for (const least of [leastOnWalls, leastOnRoof]) {
+    if (load.bands.some(({ pressure }) => pressure === least.value)) chapter.work(least, []);
+  }
   const terms = load.bands.map(({ pressure, area, height }, index) => {
     const mark = String(index + 1);
     const force = chapter.work(leastForce, [pressure, area], { symbol: `F_${mark}` });

@@ -1,4 +1,4 @@
-import { Chapter, cite, taken } from "@hoopstay/core";
+import { Chapter, cite, derived, sumOf, taken } from "@hoopstay/core";
 import {
   directionality,
   elevationFactor,
@@ -7,13 +7,15 @@ import {
   fromGust,
   fromService,
   gustFactor,
+  wallNames,
 } from "@hoopstay/load";
 import { bearingInset } from "@hoopstay/stability";
 import type { EvaluatedState, Evaluation } from "../review/evaluate.ts";
-import { grossAreas } from "../state/states.ts";
+import { grossAreas, type HouseState } from "../state/states.ts";
 import { arcSteps } from "./arc-steps.ts";
 import { factorSteps } from "./factor-steps.ts";
 import { hillSteps } from "./hill-steps.ts";
+import { mustAgree } from "./must-agree.ts";
 import {
   basePressure,
   flooredHeight,
@@ -83,6 +85,17 @@ export function pressureChapter({ site, shell, factors }: Evaluation): Chapter {
 /** Id of the chapter on the openings of a state. */
 export const openingsId = (state: string): string => `O-${state}`;
 
+/** What stands open in every wall and the roof. */
+function openingSteps(chapter: Chapter, openings: HouseState["openings"]) {
+  return ([...wallNames, "roof"] as const).map((part) => {
+    const symbol = `a_${part}`;
+    const origin = "doors, sides, vents and gaps as entered or assumed; a missing end whole";
+    const name = `openings, ${part}`;
+    const stands = taken(origin, "openings", symbol, name, openings[part], "area", derived("sum"));
+    return { part, symbol, area: chapter.work(stands, []) };
+  });
+}
+
 /** Which openings decide the enclosure class of a state. */
 export function enclosureChapter(
   { shell }: Evaluation,
@@ -92,14 +105,21 @@ export function enclosureChapter(
   const title = `Openings: ${state.words}: ${enclosure.kind}`;
   const chapter = new Chapter(openingsId(state.id), title, ["G"]);
   const gross = grossAreas(shell);
+  const open = openingSteps(chapter, state.openings);
   for (const wall of enclosure.walls) {
     const symbolOf = (symbol: string) => ({ symbol: `${symbol},${wall.wall}` });
-    if (wall.otherOpenings > 0) {
-      chapter.work(openingShare, [wall.opening, wall.otherOpenings], symbolOf("k_o"));
-    }
+    const rest = open.filter(({ part }) => part !== wall.wall);
+    const terms = rest.map(({ symbol }) => ({ symbol, name: "", measure: "area" as const }));
+    const others = chapter.work(
+      sumOf("rest-openings", "A_oi", "openings of the rest", "area", terms, derived("sum")),
+      rest.map(({ area }) => area),
+      symbolOf("A_oi"),
+    );
+    mustAgree("the openings", others, wall.otherOpenings, others + wall.opening);
+    if (others > 0) chapter.work(openingShare, [wall.opening, others], symbolOf("k_o"));
     const inputs = [gross.left, gross.front, gross.roof, gross[wall.wall]] as const;
     chapter.work(restArea, inputs, symbolOf("A_gi"));
-    chapter.work(restShare, [wall.otherOpenings, wall.otherGross], symbolOf("k_i"));
+    chapter.work(restShare, [others, wall.otherGross], symbolOf("k_i"));
   }
   for (const inside of enclosure.insideCoefficients) {
     const citation = cite("bnbc-2020", "figure 6.2.5 (ASCE 7-16 table 26.13-1)", "read");

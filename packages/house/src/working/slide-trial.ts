@@ -13,7 +13,7 @@ import {
   utilization,
   worstSlideAt,
 } from "@hoopstay/stability";
-import { weightAbout } from "./holding-steps.ts";
+import { anchorSteps, weightAbout } from "./holding-steps.ts";
 import { mustAgree } from "./must-agree.ts";
 import { slopeMomentStep, slopeSteps } from "./slope-steps.ts";
 import { tetherSteps } from "./tether-steps.ts";
@@ -69,6 +69,8 @@ export interface SlideSubject {
   readonly wind: CaseWind;
   readonly unit: SlidingWind;
   readonly design: number;
+  /** Names of the anchors. */
+  readonly names: readonly string[];
 }
 
 type Line = SlideSubject["held"]["lines"][number];
@@ -93,6 +95,7 @@ function needStep(
   { line, terms: rail }: Line,
   terms: HoldingTerms,
   wind: CaseWind,
+  names: readonly string[],
   side: "l" | "r",
 ): number {
   const { nx, ny, distance } = line;
@@ -104,6 +107,7 @@ function needStep(
   const demand = chapter.work(demandOf, inputs, { symbol: `E_${side}` });
   if (rail.anchorMoment <= 0) return demand > rail.weightMoment ? 1 : 0;
   weightAbout(chapter, terms, line);
+  anchorSteps(chapter, terms, line, rail.anchorMoment, names);
   return chapter.work(tetherNeed, [demand, rail.weightMoment, rail.anchorMoment], {
     symbol: `lambda_${side}`,
   });
@@ -112,7 +116,7 @@ function needStep(
 /** Demand, contact, tethers and resistance of sliding at one pressure, step by step. */
 export function slideTrial(
   chapter: Chapter,
-  { held, wind: whole, unit, design }: SlideSubject,
+  { held, wind: whole, unit, design, names }: SlideSubject,
   pressure: number,
   { mark = "", note }: { readonly mark?: string; readonly note: string },
 ): void {
@@ -133,7 +137,7 @@ export function slideTrial(
     const { against, left, right, middle } = tetherSteps(chapter, terms, push);
     const aslant = left + right + middle !== 0;
     const need = (at: 0 | 1): number =>
-      aslant ? needStep(chapter, lines[at] as Line, terms, wind, at === 0 ? "l" : "r") : 0;
+      aslant ? needStep(chapter, lines[at] as Line, terms, wind, names, at === 0 ? "l" : "r") : 0;
     const [l, r] = [need(0), need(1)];
     tether = chapter.work(tethersAgainst, [against, l, left, r, right, middle], as("T_h"));
   }

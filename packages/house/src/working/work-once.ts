@@ -12,6 +12,7 @@ export function workOnce<Values extends readonly number[]>(
     (step) =>
       step.formula.id === formula.id &&
       step.symbol === symbol &&
+      step.inputs.length === inputs.length &&
       step.inputs.every((input, at) => input === inputs[at]),
   );
   return found?.value ?? chapter.work(formula, inputs, as);

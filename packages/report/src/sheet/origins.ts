@@ -30,17 +30,11 @@ function couldBe({ symbol, measure, value }: Result, input: number, asked: Argum
   return (measure !== "ratio" || alike) && same(value, input);
 }
 
-/** How a result may be named, the likest first. */
-const likeness = [
-  (symbol: string, asked: string): boolean => symbol === asked,
-  (symbol: string, asked: string): boolean => letterOf(symbol) === letterOf(asked),
-  (): boolean => true,
-];
-
 /**
- * Which earlier step every number put in came out of: one of its size and measure, of its own chapter
- * first, then of those that this rests on, in their order; of these one of the same symbol, of the
- * same letter, the nearest. Noughts and ones name none: they may be equal by chance.
+ * Which earlier step every number put in came out of: one of its size and measure. One of its symbol
+ * before all others; of these one of its own chapter first, then of those that this rests on, in their
+ * order; in a chapter one of the same letter, the nearest. Noughts and ones name none: they may be
+ * equal by chance.
  */
 export function originsOf(
   chapters: readonly Chapter[],
@@ -68,19 +62,21 @@ export function originsOf(
   return origins;
 }
 
-/** The step that an input came out of, in the first of some chapters that has one. */
+/** The step that an input came out of, in some chapters. */
 function sourceOf(
   input: number,
   argument: Argument,
   known: readonly (readonly Result[])[],
 ): Result | undefined {
   if (input === 0 || Math.abs(input) === 1 || !Number.isFinite(input)) return undefined;
-  for (const results of known) {
-    const alike = results.filter((one) => couldBe(one, input, argument));
-    for (const like of likeness) {
-      const found = alike.findLast((one) => like(one.symbol, argument.symbol));
-      if (found) return found;
-    }
+  const alike = known.map((results) => results.filter((one) => couldBe(one, input, argument)));
+  const named = alike.map((one) => one.findLast(({ symbol }) => symbol === argument.symbol));
+  const own = named.find((one) => one !== undefined);
+  if (own) return own;
+  for (const results of alike) {
+    const letter = letterOf(argument.symbol);
+    const found = results.findLast(({ symbol }) => letterOf(symbol) === letter) ?? results.at(-1);
+    if (found) return found;
   }
   return undefined;
 }
