@@ -6,6 +6,8 @@ import {
   arcPointAt,
   endWallCentroid,
   flatEndArea,
+  underArcArea,
+  underArcMoment,
   uprightOffset,
 } from "@hoopstay/load";
 import { describe, expect, test } from "vitest";
@@ -40,16 +42,9 @@ describe("an arc by thin strips", () => {
       const whole = area + span * wall;
       const about = moment + area * wall + (span * wall * wall) / 2;
       const end = flatEndArea.evaluate(radius, springAngle, crownAngle, c, span, wall);
-      const middle = endWallCentroid.evaluate(
-        end,
-        span,
-        wall,
-        e,
-        radius,
-        springAngle,
-        crownAngle,
-        c,
-      );
+      const under = underArcArea.evaluate(end, span, wall);
+      const first = underArcMoment.evaluate(under, e, radius, springAngle, crownAngle, c);
+      const middle = endWallCentroid.evaluate(under, first, span, wall, end);
       expect(end / whole).toBeCloseTo(1, 5);
       expect(middle / (about / whole)).toBeCloseTo(1, 5);
     }

@@ -114,6 +114,10 @@ export type Constant = Formula<readonly []> & { readonly value: number };
  */
 const printedFigures = 10;
 
+/** A number as an expression prints it. */
+export const asPrinted = (value: number): string =>
+  String(Number(value.toPrecision(printedFigures)));
+
 type ConstantParts = readonly [
   id: string,
   symbol: string,
@@ -150,7 +154,7 @@ function standing(...[id, symbol, name, value, measure, citation]: ConstantParts
     name,
     measure,
     arguments: [],
-    expression: String(Number(value.toPrecision(printedFigures))),
+    expression: asPrinted(value),
     citation,
     evaluate: () => value,
     value,

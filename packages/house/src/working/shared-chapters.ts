@@ -7,6 +7,8 @@ import {
   fromGust,
   fromService,
   gustFactor,
+  underArcArea,
+  underArcMoment,
   wallNames,
 } from "@hoopstay/load";
 import { bearingInset } from "@hoopstay/stability";
@@ -48,7 +50,9 @@ export function shellChapter({ house }: Evaluation): Chapter {
   chapter.work(springingShare, [zs, f]);
   const { c, e, R, t0, t1 } = arcSteps(chapter, lines, { b, f, zs });
   const end = chapter.work(flatEndArea, [R, t0, t1, c, b, zs]);
-  chapter.work(endWallCentroid, [end, b, zs, e, R, t0, t1, c]);
+  const under = chapter.work(underArcArea, [end, b, zs]);
+  const moment = chapter.work(underArcMoment, [under, e, R, t0, t1, c]);
+  chapter.work(endWallCentroid, [under, moment, b, zs, end]);
   const arc = chapter.work(hoopArc, [R, t0, t1]);
   chapter.work(sideWallArea, [L, zs, arc]);
   chapter.work(roofArea, [L, arc]);

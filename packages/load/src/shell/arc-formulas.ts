@@ -169,29 +169,51 @@ export const flatEndArea = formula({
     b * springing,
 });
 
+export const underArcMoment = formula({
+  id: "under-arc-moment",
+  symbol: "S_a",
+  name: "first moment of the area under the arcs about the springing line",
+  measure: "first-moment",
+  arguments: [["A_a", "area under the arcs", "area"], size.e, size.R, size.t0, size.t1, size.c],
+  expression:
+    "A_a * e - 2 / 3 * R^3 * (cos(t_1)^3 - cos(t_0)^3) - c * R^2 * (sin(t_1)^2 - sin(t_0)^2)",
+  citation: derived("first moment of the area under the arcs by Green's theorem"),
+  evaluate: (area, e, R, t0, t1, c) => {
+    const cosines = power(Math.cos(t1), 3) - power(Math.cos(t0), 3);
+    const sines = Math.sin(t1) ** 2 - Math.sin(t0) ** 2;
+    return area * e - (2 / 3) * power(R, 3) * cosines - c * R * R * sines;
+  },
+});
+
+export const underArcArea = formula({
+  id: "under-arc-area",
+  symbol: "A_a",
+  name: "area under the arcs",
+  measure: "area",
+  arguments: [
+    ["A_e", "flat area of an end", "area"],
+    ["b", "span of the shell", "length"],
+    size.zs,
+  ],
+  expression: "A_e - b * z_s",
+  citation: derived("an end without the strip below its arcs"),
+  evaluate: (area, b, springing) => area - b * springing,
+});
+
 export const endWallCentroid = formula({
   id: "end-wall-centroid",
   symbol: "z_e",
   name: "height of the centroid of an end wall",
   measure: "length",
   arguments: [
-    ["A_e", "flat area of an end", "area"],
+    ["A_a", "area under the arcs", "area"],
+    ["S_a", "its first moment about the springing line", "first-moment"],
     ["b", "span of the shell", "length"],
     size.zs,
-    size.e,
-    size.R,
-    size.t0,
-    size.t1,
-    size.c,
+    ["A_e", "flat area of an end", "area"],
   ],
-  expression:
-    "((A_e - b * z_s) * (z_s + e) - 2 / 3 * R^3 * (cos(t_1)^3 - cos(t_0)^3) - c * R^2 * (sin(t_1)^2 - sin(t_0)^2) + b * z_s^2 / 2) / A_e",
-  citation: derived("first moment of the area under the arcs by Green's theorem, and of the strip"),
-  evaluate: (area, b, springing, e, R, t0, t1, c) => {
-    const cosines = power(Math.cos(t1), 3) - power(Math.cos(t0), 3);
-    const sines = Math.sin(t1) ** 2 - Math.sin(t0) ** 2;
-    const under = (area - b * springing) * (springing + e);
-    const moment = under - (2 / 3) * power(R, 3) * cosines - c * R * R * sines;
-    return (moment + (b * springing * springing) / 2) / area;
-  },
+  expression: "(A_a * z_s + S_a + b * z_s^2 / 2) / A_e",
+  citation: derived("first moments of the area under the arcs and of the strip, over the whole"),
+  evaluate: (under, moment, b, springing, area) =>
+    (under * springing + moment + (b * springing * springing) / 2) / area,
 });

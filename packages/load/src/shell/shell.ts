@@ -1,5 +1,11 @@
 import { type Arc, arcByOffset, arcLineCentroid } from "./arc.ts";
-import { endWallCentroid, flatEndArea, uprightOffset } from "./arc-formulas.ts";
+import {
+  endWallCentroid,
+  flatEndArea,
+  underArcArea,
+  underArcMoment,
+  uprightOffset,
+} from "./arc-formulas.ts";
 
 /** Centre-line sizes of the house, as the house file gives them, m. */
 export interface CentreLines {
@@ -51,6 +57,8 @@ export function shellOf(lines: CentreLines): Shell {
   const { radius, springAngle, crownAngle, c, e } = arc;
   const crown = springing + f;
   const endArea = flatEndArea.evaluate(radius, springAngle, crownAngle, c, b, springing);
+  const under = underArcArea.evaluate(endArea, b, springing);
+  const moment = underArcMoment.evaluate(under, e, radius, springAngle, crownAngle, c);
   const hoopLine = arc.length + 2 * springing;
   return {
     b,
@@ -62,16 +70,7 @@ export function shellOf(lines: CentreLines): Shell {
     riseRatio: f / b,
     arc,
     endArea,
-    endCentroid: endWallCentroid.evaluate(
-      endArea,
-      b,
-      springing,
-      e,
-      radius,
-      springAngle,
-      crownAngle,
-      c,
-    ),
+    endCentroid: endWallCentroid.evaluate(under, moment, b, springing, endArea),
     hoopDiameter,
     hoopCount: lines.hoopCount,
     hoopLine,

@@ -1,4 +1,4 @@
-import { derived, formula } from "@hoopstay/core";
+import { asPrinted, derived, formula } from "@hoopstay/core";
 
 const depth = ["H", "depth", "length"] as const;
 const width = ["B", "width", "length"] as const;
@@ -17,7 +17,7 @@ export const roundedRectangleArea = formula({
   name: "area of a solid rectangle with rounded corners",
   measure: "area",
   arguments: [depth, width, radius],
-  expression: `H * B - ${4 * cornerArea} * R^2`,
+  expression: `H * B - ${asPrinted(4 * cornerArea)} * R^2`,
   citation: derived(corners),
   range: "R at most half the shorter side",
   evaluate: (H, B, R) => H * B - 4 * cornerArea * R * R,
@@ -30,8 +30,8 @@ export const roundedRectangleSecondMoment = formula({
   measure: "second-moment",
   arguments: [depth, width, radius],
   expression:
-    `B * H^3 / 12 - ${4 * cornerArea} * R^2 * (H / 2 - ${cornerCentroid} * R)^2` +
-    ` - ${4 * cornerSecondMoment} * R^4`,
+    `B * H^3 / 12 - ${asPrinted(4 * cornerArea)} * R^2 * (H / 2 - ${asPrinted(cornerCentroid)} * R)^2` +
+    ` - ${asPrinted(4 * cornerSecondMoment)} * R^4`,
   citation: derived(corners),
   range: "R at most half the shorter side",
   evaluate: (H, B, R) => {
@@ -50,7 +50,7 @@ export const roundedRectanglePlasticModulus = formula({
   name: "plastic modulus of a solid rectangle with rounded corners",
   measure: "section-modulus",
   arguments: [depth, width, radius],
-  expression: `B * H^2 / 4 - ${4 * cornerArea} * R^2 * (H / 2 - ${cornerCentroid} * R)`,
+  expression: `B * H^2 / 4 - ${asPrinted(4 * cornerArea)} * R^2 * (H / 2 - ${asPrinted(cornerCentroid)} * R)`,
   citation: derived(corners),
   range: "R at most half the shorter side",
   evaluate: (H, B, R) => (B * H * H) / 4 - 4 * cornerArea * R * R * (H / 2 - cornerCentroid * R),

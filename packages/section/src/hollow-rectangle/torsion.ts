@@ -1,4 +1,4 @@
-import { type Citation, cite, derived, formula } from "@hoopstay/core";
+import { asPrinted, type Citation, cite, derived, formula } from "@hoopstay/core";
 
 const depth = ["H", "depth", "length"] as const;
 const width = ["B", "width", "length"] as const;
@@ -16,7 +16,7 @@ export const midLineLength = formula({
   name: "length of the mid-line of a rectangular tube",
   measure: "length",
   arguments: [depth, width, wall, cornerRadius],
-  expression: `2 * (B - t + H - t) - ${2 * fourCorners} * R_c`,
+  expression: `2 * (B - t + H - t) - ${asPrinted(2 * fourCorners)} * R_c`,
   citation: derived("rounded rectangle"),
   evaluate: (H, B, t, R) => 2 * (B - t + H - t) - 2 * fourCorners * R,
 });
@@ -27,7 +27,7 @@ export const midLineArea = formula({
   name: "area enclosed by the mid-line of a rectangular tube",
   measure: "area",
   arguments: [depth, width, wall, cornerRadius],
-  expression: `(B - t) * (H - t) - ${fourCorners} * R_c^2`,
+  expression: `(B - t) * (H - t) - ${asPrinted(fourCorners)} * R_c^2`,
   citation: derived("rounded rectangle"),
   evaluate: (H, B, t, R) => (B - t) * (H - t) - fourCorners * R * R,
 });
@@ -49,7 +49,7 @@ export const aiscTorsionModulus = formula({
   name: "torsion modulus of a rectangular tube",
   measure: "section-modulus",
   arguments: [depth, width, wall],
-  expression: `2 * (B - t) * (H - t) * t - ${4.5 * fourCorners} * t^3`,
+  expression: `2 * (B - t) * (H - t) * t - ${asPrinted(4.5 * fourCorners)} * t^3`,
   citation: cite("aisc-360-22", "section H3.1, user note", "read"),
   evaluate: (H, B, t) => 2 * (B - t) * (H - t) * t - 4.5 * fourCorners * t * t * t,
 });
