@@ -28,7 +28,7 @@ export interface Tried {
  * a search; and what any other command may take.
  */
 const mostOfAnswer = 1;
-const mostOfSearch = 60;
+const mostOfSearch = 10;
 const mostBeside = 120;
 
 /** How many of the inputs go through another command too: some of them search. */
