@@ -1,4 +1,4 @@
-import { type CentreLines, highestRiseRatio } from "@hoopstay/load";
+import { arcCentreHeight, arcRadius, type CentreLines, highestRiseRatio } from "@hoopstay/load";
 import type { Tube } from "@hoopstay/section";
 import type { PathComplaint } from "../read/complaints.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
@@ -6,6 +6,8 @@ import type { Assumptions } from "./assumption.ts";
 
 /** Least rise over span: flatter, its radius loses what is worked out of it in rounding. */
 const flattest = 0.01;
+/** Of a span: an arc of greater radius is straight, and its sizes are lost in rounding. */
+const straightest = 15;
 
 export interface HouseShape {
   readonly lines: CentreLines;
@@ -130,7 +132,16 @@ function arcComplaints(input: HouseInput, complaints: PathComplaint[]): void {
     });
   }
   if (shape === "pointed" && offset) {
-    const e = (rise.value ** 2 - half ** 2 - 2 * offset.value * half) / (2 * rise.value);
+    const e = arcCentreHeight.evaluate(span.value, rise.value, offset.value);
+    if (arcRadius.evaluate(span.value, offset.value, e) > straightest * span.value) {
+      complaints.push({
+        path: ["hoops", "centre_offset"],
+        code: "shape-outside",
+        given: `${offset.text}, ${given}`,
+        expected: "arcs with a radius of at most fifteen times the span",
+        mend: "Arcs as flat as that are straight rafters, which this program does not check.",
+      });
+    }
     if (e > 1e-9) {
       complaints.push({
         path: ["hoops", "centre_offset"],
