@@ -49,6 +49,23 @@ const greatest: Record<Dimension, number> = {
   fraction: 1,
 };
 
+/** Nearer to nought than these, in SI, and not nought: a typing error again, and as hard on the sums. */
+const least: Record<Dimension, number> = {
+  length: 1e-6,
+  area: 1e-8,
+  volume: 1e-9,
+  speed: 1e-3,
+  force: 1e-3,
+  moment: 1e-3,
+  "force-per-length": 1e-3,
+  pressure: 1e-3,
+  "mass-per-area": 1e-4,
+  density: 0.01,
+  "unit-weight": 0.1,
+  angle: 1e-6,
+  fraction: 1e-6,
+};
+
 /** Begins the message of a value that should have been text with a unit; the dimension follows. */
 export const quantityMark = "quantity:";
 const unitTexts = new Map<Dimension, string>();
@@ -120,7 +137,8 @@ function boundComplaint(
   dimension: Dimension,
   example: string,
 ): FieldComplaint | null {
-  if (Math.abs(read.value) <= greatest[dimension]) return null;
+  const size = Math.abs(read.value);
+  if (size === 0 || (size >= least[dimension] && size <= greatest[dimension])) return null;
   return {
     code: "out-of-range",
     given: read.text,

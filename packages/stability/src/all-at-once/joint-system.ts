@@ -48,6 +48,8 @@ export interface JointSystem {
   /** Columns of the unknowns before the fans. */
   readonly singles: readonly Float64Array[];
   readonly fans: readonly Fan[];
+  /** Columns of the fans that have been asked for, by their place behind the singles. */
+  readonly fanned: (Float64Array | undefined)[];
   readonly shafts: readonly Shaft[];
   /** Caps of the tethers; nothing else has one. */
   readonly caps: Float64Array;
@@ -78,10 +80,15 @@ export function forceAt(
 export const capAt = ({ caps }: JointSystem, column: number): number =>
   column < caps.length ? (caps[column] as number) : Number.POSITIVE_INFINITY;
 
-/** What an unknown adds to the rows. */
-export function columnAt({ singles, fans, rows }: JointSystem, column: number): Float64Array {
+/** What an unknown adds to the rows; not to be written to. */
+export function columnAt(
+  { singles, fans, fanned, rows }: JointSystem,
+  column: number,
+): Float64Array {
   if (column < singles.length) return singles[column] as Float64Array;
   const place = column - singles.length;
+  const known = fanned[place];
+  if (known) return known;
   const side = place % polygonSides;
   const { base, alongX, alongY } = fans[(place - side) / polygonSides] as Fan;
   const dx = polygonCorners[2 * side] as number;
@@ -90,6 +97,7 @@ export function columnAt({ singles, fans, rows }: JointSystem, column: number): 
   for (let row = 0; row < rows; row += 1) {
     made[row] = (base[row] as number) + dx * (alongX[row] as number) + dy * (alongY[row] as number);
   }
+  fanned[place] = made;
   return made;
 }
 
@@ -158,6 +166,7 @@ export function jointSystem(
     columns: first + fans.length * polygonSides,
     singles,
     fans,
+    fanned: [],
     shafts,
     caps: Float64Array.from(anchors, ({ pull }) => (combination.anchor * pull) / force),
     still,
