@@ -29,6 +29,7 @@ export function smallSystem(
     columns: singles.length + 32 * fans.length,
     singles: singles.map((one) => Float64Array.from(one)),
     fans,
+    fanned: [],
     shafts: [],
     caps: Float64Array.from(caps),
     still,
