@@ -35,5 +35,7 @@ export * from "./resultant/zone.ts";
 export * from "./resultant/zone-force.ts";
 export * from "./shell/arc.ts";
 export * from "./shell/arc-formulas.ts";
+export * from "./shell/end-wall-formulas.ts";
+export * from "./shell/outline-formulas.ts";
 export * from "./shell/shell.ts";
 export * from "./shell/zones.ts";

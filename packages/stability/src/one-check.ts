@@ -79,7 +79,11 @@ export function slidingWindOf(
   };
 }
 
-/** Sliding of one case for one holding. @param limit where it has been worked out before */
+/**
+ * Sliding of one case for one holding.
+ *
+ * @param limit where it has been worked out before
+ */
 export function slide(
   terms: CheckTerms,
   place: number,

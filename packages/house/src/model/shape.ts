@@ -1,4 +1,10 @@
-import { arcCentreHeight, arcRadius, type CentreLines, highestRiseRatio } from "@hoopstay/load";
+import {
+  arcCentreHeight,
+  arcRadius,
+  type CentreLines,
+  highestRiseRatio,
+  uprightOffset,
+} from "@hoopstay/load";
 import type { Tube } from "@hoopstay/section";
 import type { PathComplaint } from "../read/complaints.ts";
 import type { HouseInput } from "../schema/house-schema.ts";
@@ -148,7 +154,7 @@ function arcComplaints(input: HouseInput, complaints: PathComplaint[]): void {
         code: "shape-outside",
         given: `${offset.text}, ${given}`,
         expected: "arcs that do not bulge beyond their feet",
-        mend: `With this rise and span the offset is at least ${((rise.value ** 2 - half ** 2) / span.value).toFixed(3)} m.`,
+        mend: `With this rise and span the offset is at least ${uprightOffset.evaluate(span.value, rise.value).toFixed(3)} m.`,
       });
     }
   }

@@ -23,7 +23,7 @@ interface Sizes {
 }
 
 /** Centre, radius and angles of the shell's arcs, m and rad. */
-export interface ArcWork {
+interface ArcWork {
   readonly c: number;
   readonly e: number;
   readonly R: number;

@@ -28,6 +28,15 @@ interface Sides {
   readonly corners: { readonly outside: number; readonly inside: number };
 }
 
+/** Steel area of a rectangular tube: its outer outline less the inner one. */
+export function hollowAreaStep(chapter: Chapter, sides: Sides): number {
+  const [outer, inner] = outlines(sides);
+  return chapter.work(hollowArea, [
+    chapter.work(roundedRectangleArea, outer, { symbol: "A_o" }),
+    chapter.work(roundedRectangleArea, inner, { symbol: "A_i" }),
+  ]);
+}
+
 /** Properties of a rectangular tube from its wall t, step by step. */
 export function rectangularSteps(
   chapter: Chapter,
@@ -37,11 +46,7 @@ export function rectangularSteps(
   const { depth, width, convention } = tube;
   const corners = cornerRadii(convention, tube.wall);
   const sides = { depth, width, t, corners };
-  const [outer, inner] = outlines(sides);
-  const area = chapter.work(hollowArea, [
-    chapter.work(roundedRectangleArea, outer, { symbol: "A_o" }),
-    chapter.work(roundedRectangleArea, inner, { symbol: "A_i" }),
-  ]);
+  const area = hollowAreaStep(chapter, sides);
   const x = bendingSteps(chapter, sides, area, "x");
   const y =
     depth === width

@@ -37,7 +37,7 @@ import {
 } from "./shell-formulas.ts";
 
 /** Sizes of the shell that the wind sees. */
-export function shellChapter({ house }: Evaluation): Chapter {
+export function shellChapter({ house, shell }: Evaluation): Chapter {
   const { lines, leg } = house;
   const d = lines.hoopDiameter;
   const chapter = new Chapter("G", "Shape the wind sees");
@@ -50,9 +50,11 @@ export function shellChapter({ house }: Evaluation): Chapter {
   chapter.work(springingShare, [zs, f]);
   const { c, e, R, t0, t1 } = arcSteps(chapter, lines, { b, f, zs });
   const end = chapter.work(flatEndArea, [R, t0, t1, c, b, zs]);
+  mustAgree("the end area", end, shell.endArea, shell.endArea);
   const under = chapter.work(underArcArea, [end, b, zs]);
   const moment = chapter.work(underArcMoment, [under, e, R, t0, t1, c]);
-  chapter.work(endWallCentroid, [under, moment, b, zs, end]);
+  const middle = chapter.work(endWallCentroid, [under, moment, b, zs, end]);
+  mustAgree("the middle of an end", middle, shell.endCentroid, shell.endCentroid);
   const arc = chapter.work(hoopArc, [R, t0, t1]);
   chapter.work(sideWallArea, [L, zs, arc]);
   chapter.work(roofArea, [L, arc]);

@@ -5,10 +5,8 @@ import {
   conventionRules,
   cornerRadii,
   flatArea,
-  hollowArea,
   poundSteelWeight,
   roundArea,
-  roundedRectangleArea,
   steelWeight,
   type Tube,
   toleranceOf,
@@ -18,6 +16,7 @@ import {
 } from "@hoopstay/section";
 import type { BarPart } from "../model/part.ts";
 import type { Evaluation } from "../review/evaluate.ts";
+import { hollowAreaStep } from "./hollow-steps.ts";
 import { mustAgree } from "./must-agree.ts";
 
 const toleratedSize = formula({
@@ -73,11 +72,7 @@ function areaOf(chapter: Chapter, tube: Tube, wall: number): number {
     case "rectangular": {
       const corners = cornerRadii(tube.convention, tube.wall);
       const { depth, width } = tube;
-      const outer = [depth, width, corners.outside * wall] as const;
-      const inner = [depth - 2 * wall, width - 2 * wall, corners.inside * wall] as const;
-      const o = chapter.work(roundedRectangleArea, outer, { symbol: "A_o" });
-      const i = chapter.work(roundedRectangleArea, inner, { symbol: "A_i" });
-      return chapter.work(hollowArea, [o, i]);
+      return hollowAreaStep(chapter, { depth, width, t: wall, corners });
     }
     case "flat":
       return chapter.work(flatArea, [tube.width, tube.thickness]);

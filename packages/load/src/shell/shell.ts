@@ -1,11 +1,6 @@
 import { type Arc, arcByOffset, arcLineCentroid } from "./arc.ts";
-import {
-  endWallCentroid,
-  flatEndArea,
-  underArcArea,
-  underArcMoment,
-  uprightOffset,
-} from "./arc-formulas.ts";
+import { uprightOffset } from "./arc-formulas.ts";
+import { endWallCentroid, flatEndArea, underArcArea, underArcMoment } from "./end-wall-formulas.ts";
 
 /** Centre-line sizes of the house, as the house file gives them, m. */
 export interface CentreLines {

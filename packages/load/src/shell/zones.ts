@@ -1,5 +1,5 @@
 import { type Arc, arcHeightAt, arcPointAt } from "./arc.ts";
-import { aboveGround, halfSpan, quarterOfSpan } from "./arc-formulas.ts";
+import { aboveGround, halfSpan, quarterOfSpan } from "./outline-formulas.ts";
 import type { Shell } from "./shell.ts";
 
 /** A point of the cross section: `x` downwind from the middle plane, `z` above ground, m. */
