@@ -1,5 +1,6 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import { opened, withBrowser } from "../browser/open-page.ts";
@@ -147,6 +148,29 @@ describe.skipIf(!withBrowser)("the work", () => {
         await expect
           .poll(() => page.getByLabel("How wide is it, foot to foot?").inputValue())
           .toBe("18 feat");
+      }),
+  );
+
+  it(
+    "a page of which a part was lost on the way says that its engine does not start",
+    {
+      timeout: 60_000,
+    },
+    () =>
+      inFolder((folder) => {
+        const whole = readFileSync(fileURLToPath(pageUrl), "utf8");
+        const engine = whole.match(/id="engine">([^<]+)</)?.[1] ?? "";
+        expect(engine.length).toBeGreaterThan(100_000);
+        const broken = join(folder, "page.html");
+        writeFileSync(
+          broken,
+          whole.replace(engine, () => engine.slice(0, 40_000)),
+        );
+        return opened(pathToFileURL(broken).href, wide, async (page) => {
+          const fault = page.getByRole("alert");
+          await fault.waitFor();
+          expect(await fault.textContent()).toContain("own: this browser cannot start the engine");
+        });
       }),
   );
 

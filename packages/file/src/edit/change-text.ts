@@ -1,5 +1,5 @@
 import type { Document } from "yaml";
-import { parseAnew } from "../parse/parse-document.ts";
+import { parseAnew, parseText } from "../parse/parse-document.ts";
 import { holds } from "./holds.ts";
 import { insertEntry, insertFirst } from "./insert-entry.ts";
 import { newlineOf } from "./lines.ts";
@@ -62,7 +62,7 @@ function byLibrary(change: Change): string {
 export function changeText(change: Change): string {
   for (const way of [inBytes, byLibrary]) {
     const changed = way(change);
-    if (holds(changed, change.expected)) return changed;
+    if (holds(changed, change.expected, parseText)) return changed;
   }
   throw new Error(`"${change.path.join(".")}" cannot be changed without changing more`);
 }

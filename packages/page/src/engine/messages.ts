@@ -5,6 +5,7 @@ import type {
   HoldReview,
   Question,
   Review,
+  StateSummary,
   System,
 } from "@hoopstay/core";
 import type { Path, Value } from "@hoopstay/file/value";
@@ -90,9 +91,29 @@ export interface Reading {
   readonly answer: Answer | null;
 }
 
+/** A state without its single checks. */
+export type ShownState = Omit<StateSummary, "checks">;
+
+/** What of the review stands on the screen: it is sent at every keystroke. */
+export interface ShownReview
+  extends Pick<
+    Review,
+    | "holds"
+    | "combination"
+    | "headline"
+    | "answers"
+    | "governing"
+    | "inputs"
+    | "cautions"
+    | "notChecked"
+    | "drawings"
+  > {
+  readonly states: readonly ShownState[];
+}
+
 /** Lift, tip and slide. */
 export interface Answer {
-  readonly review: Review;
+  readonly review: ShownReview;
   /** The state it stands in now, from every side. */
   readonly sides: readonly FromSide[];
 }

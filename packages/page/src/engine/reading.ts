@@ -1,9 +1,9 @@
-import { type Complaint, Refusal } from "@hoopstay/core";
+import { type Complaint, Refusal, type Review } from "@hoopstay/core";
 import { parseText, without, withValue } from "@hoopstay/file";
 import { byDirection } from "@hoopstay/house";
 import { fileNames } from "./file-names.ts";
 import { type Loaded, load } from "./load.ts";
-import type { Answer, Change, FileName, Reading, Texts } from "./messages.ts";
+import type { Answer, Change, FileName, Reading, ShownReview, Texts } from "./messages.ts";
 import { reviewOf } from "./study.ts";
 
 /** The texts with the changes made in them; every other byte stays. */
@@ -60,7 +60,20 @@ function answerOf(loaded: Loaded): Answer {
   const now = states.find(({ state }) => state.id === site.now) ?? states[0];
   const hold = holds.at(-1);
   return {
-    review: reviewOf(loaded),
+    review: shownOf(reviewOf(loaded)),
     sides: now && hold ? byDirection(evaluation, now, hold.id) : [],
   };
 }
+
+const shownOf = (review: Review): ShownReview => ({
+  holds: review.holds,
+  combination: review.combination,
+  headline: review.headline,
+  answers: review.answers,
+  governing: review.governing,
+  inputs: review.inputs,
+  cautions: review.cautions,
+  notChecked: review.notChecked,
+  drawings: review.drawings,
+  states: review.states.map(({ checks, ...shown }) => shown),
+});

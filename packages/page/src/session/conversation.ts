@@ -108,7 +108,8 @@ function takeReading(told: Reading): void {
   reading.value = told;
   texts.value = told.texts;
   if (told.answer) answer.value = told.answer;
-  keepNow();
+  // What is told is seen first.
+  setTimeout(keepNow);
   studyLater();
   sendChanges();
 }

@@ -1,12 +1,13 @@
-import { type StateSummary, showWords } from "@hoopstay/core";
+import { showWords } from "@hoopstay/core";
+import type { ShownState } from "../engine/messages.ts";
 import { answer, system } from "../session/state.ts";
 import { Gust } from "./gust.tsx";
 import { workingOfCheck } from "./working-of.ts";
 
 /** The states as the house is held now, and by its own weight. */
 export function statesHeld(): {
-  readonly held: readonly StateSummary[];
-  readonly loose: readonly StateSummary[];
+  readonly held: readonly ShownState[];
+  readonly loose: readonly ShownState[];
 } {
   const states = answer.value?.review.states ?? [];
   const how = states.at(-1)?.hold ?? "bare";
@@ -16,7 +17,7 @@ export function statesHeld(): {
   };
 }
 
-export const lowest = (states: readonly StateSummary[]): StateSummary | undefined =>
+export const lowest = (states: readonly ShownState[]): ShownState | undefined =>
   states.length === 0
     ? undefined
     : states.reduce((a, b) => (b.first.workingGust < a.first.workingGust ? b : a));

@@ -1,4 +1,4 @@
-import { type HoopLine, pointOnLine, tangentOnLine } from "@hoopstay/frame";
+import { type HoopLine, type PlanePoint, pointOnLine, tangentOnLine } from "@hoopstay/frame";
 
 /** A push along the house on the hoop: its place along it from the left foot, m, and size, N. */
 export interface PushAlong {
@@ -17,6 +17,27 @@ export interface OutOfPlane {
 /** Pieces of half a hoop. */
 const pieces = 300;
 
+/** The middle of a piece: its place along the hoop, its point, and the way the hoop runs there. */
+interface Middle {
+  readonly s: number;
+  readonly point: PlanePoint;
+  readonly along: PlanePoint;
+}
+
+const known = new WeakMap<HoopLine, readonly Middle[]>();
+
+/** The pieces of a hoop's left half, made once for all pushes. */
+function middlesOf(line: HoopLine): readonly Middle[] {
+  const middles =
+    known.get(line) ??
+    Array.from({ length: pieces }, (_, piece): Middle => {
+      const s = ((piece + 0.5) * line.length) / 2 / pieces;
+      return { s, point: pointOnLine(line, s), along: tangentOnLine(line, s) };
+    });
+  known.set(line, middles);
+  return middles;
+}
+
 /**
  * A hoop held fast at both feet under pushes along the house that are the same on its two halves.
  * By symmetry one unknown is left, the moment about the upright at the crown; least work gives it.
@@ -32,7 +53,6 @@ export function outOfPlane(
   bending: number,
   twist: number,
 ): OutOfPlane {
-  const half = line.length / 2;
   const loads = pushes.map(({ s, force }) => ({ s, force, ...pointOnLine(line, s) }));
   /** Moment of all pushes between the crown and a place, about it: about x and about the upright. */
   const pushed = (s: number, x: number, z: number): readonly [number, number] => {
@@ -45,11 +65,8 @@ export function outOfPlane(
     return [mx, mz];
   };
   let [asked, gives] = [0, 0];
-  for (let piece = 0; piece < pieces; piece += 1) {
-    const s = ((piece + 0.5) * half) / pieces;
-    const { x, z } = pointOnLine(line, s);
-    const along = tangentOnLine(line, s);
-    const [mx, mz] = pushed(s, x, z);
+  for (const { s, point, along } of middlesOf(line)) {
+    const [mx, mz] = pushed(s, point.x, point.z);
     const normal = mz * along.x - mx * along.z;
     const axial = mx * along.x + mz * along.z;
     asked += (normal * along.x) / bending + (axial * along.z) / twist;
