@@ -174,6 +174,22 @@ describe.skipIf(!withBrowser)("the work", () => {
       }),
   );
 
+  it("a browser without workers is told so, not shown an empty page", { timeout: 60_000 }, () =>
+    opened("about:blank", wide, async (page) => {
+      await page.addInitScript(() => {
+        window.Worker = class {
+          constructor() {
+            throw new Error("no workers here");
+          }
+        } as unknown as typeof Worker;
+      });
+      await page.goto(pageUrl);
+      const fault = page.getByRole("alert");
+      await fault.waitFor();
+      expect(await fault.textContent()).toContain("cannot start the engine (no workers here)");
+    }),
+  );
+
   it("a step is taken back and done again", { timeout: 60_000 }, () =>
     opened(pageUrl, wide, async (page) => {
       await startFromExample(page);

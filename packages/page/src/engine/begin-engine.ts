@@ -15,7 +15,12 @@ function begin(): Begun {
   return { worker, failed };
 }
 
-let ready: Begun | null = begin();
+let ready: Begun | null = null;
+try {
+  ready = begin();
+} catch {
+  // Told where an engine is asked for.
+}
 
 globalThis.beginEngine = () => {
   const begun = ready ?? begin();

@@ -6,10 +6,19 @@ export interface Engine {
   ask(asked: Asked): void;
 }
 
-/** Starts an engine beside the screen. What is asked before it stands waits. */
-export function startEngine(hear: (told: Told) => void, fail: (message: string) => void): Engine {
+function started(hear: (told: Told) => void, fail: (message: string) => void): Engine {
   const { worker, failed } = beginEngine();
   worker.onmessage = ({ data }: MessageEvent<Told>) => hear(data);
   failed.then(fail);
   return { ask: (asked) => worker.postMessage(asked) };
+}
+
+/** Starts an engine beside the screen. What is asked before it stands waits. */
+export function startEngine(hear: (told: Told) => void, fail: (message: string) => void): Engine {
+  try {
+    return started(hear, fail);
+  } catch (error) {
+    fail(`this browser cannot start the engine (${(error as Error).message})`);
+    return { ask: () => undefined };
+  }
 }
