@@ -236,6 +236,51 @@ describe.skipIf(!withBrowser)("the work", () => {
       }),
   );
 
+  it(
+    "what is missing leads to its own question on a phone, with the cursor in it",
+    {
+      timeout: 60_000,
+    },
+    () =>
+      opened(pageUrl, { viewport: { width: 390, height: 844 } }, async (page) => {
+        await page.getByRole("button", { name: "Empty questions" }).click();
+        for (const [words, key] of [
+          ["Hoops: How wide is it", "house hoops.span"],
+          ["Stubs and feet: How long is a stub", "house stubs.length"],
+          ["Wind and openness: What wind speed", "site wind.speed"],
+        ] as const) {
+          await to(page, "Answer");
+          await page.locator(".to-mend").getByRole("link", { name: words }).click();
+          const field = page.locator(`.field[data-key="${key}"]`);
+          const inSight = () =>
+            field.evaluate((one) => {
+              const { top, bottom } = one.getBoundingClientRect();
+              return one.contains(document.activeElement) && top > 0 && bottom < innerHeight;
+            });
+          await expect.poll(inSight).toBe(true);
+        }
+      }),
+  );
+
+  it(
+    "an end of which nothing is told is drawn as it is worked: closed with film",
+    {
+      timeout: 60_000,
+    },
+    () =>
+      opened(pageUrl, wide, async (page) => {
+        await startFromExample(page);
+        await to(page, "Papers");
+        const text = soundHouse.replace(/^end_walls:\n(?: .*\n)+/m, "");
+        expect(text).not.toBe(soundHouse);
+        await openFile(page, "house", "mine.yaml", text);
+        await to(page, "House");
+        await page.locator("#ask-ends > summary").click();
+        const drawn = page.locator("#ask-ends figure");
+        await expect.poll(() => drawn.textContent()).toContain("front: film, assumed");
+      }),
+  );
+
   it("numbers open the working that the report prints", { timeout: 120_000 }, () =>
     opened(pageUrl, wide, async (page) => {
       await startFromExample(page);

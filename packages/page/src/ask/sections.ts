@@ -111,7 +111,7 @@ export const placeSections: readonly Section[] = [
     id: "wind",
     file: "site",
     title: "Wind and openness",
-    says: "The design speed of the place, by the local code. The forecast goes under Storm.",
+    says: "The design speed of the place, by the local code. The forecast goes into the answer, under Storm.",
     keys: ["wind", "exposure", "upwind_fetch", "elevation"],
   },
   {

@@ -40,6 +40,10 @@ export function AnchorsDrawing({ drawn }: { readonly drawn: Drawings }) {
   );
 }
 
+/** A name that has room beside the plan; the whole of it stands in its question. */
+const shortened = (name: string): string =>
+  name.length > 12 ? `${name.slice(0, 11)}\u2026` : name;
+
 function Mark({
   mark: { kind, name, toward, value },
   at: [x, y],
@@ -49,7 +53,7 @@ function Mark({
 }) {
   const [right, forward] = toward;
   const left = x < 200;
-  const words = `${name} ${show(value.value, "force", system.value)}`;
+  const lines = [shortened(name), show(value.value, "force", system.value)];
   const far = Math.hypot(right, forward);
   return (
     <g>
@@ -63,9 +67,16 @@ function Mark({
           <circle class="f" cx={x} cy={y} r={4.5} />
         </>
       )}
-      <text class={left ? "e h s" : "h s"} x={left ? x - 26 : x + 26} y={y - 4}>
-        {words}
-      </text>
+      {lines.map((words, line) => (
+        <text
+          key={words}
+          class={left ? "e h s" : "h s"}
+          x={left ? x - 26 : x + 26}
+          y={y - 4 + 13 * line}
+        >
+          {words}
+        </text>
+      ))}
     </g>
   );
 }

@@ -22,7 +22,7 @@ export function EndsDrawing({ drawn }: { readonly drawn: Drawings }) {
         const middle = 100 + 200 * place;
         const x = (across: number): number => middle + across * scale;
         const y = (up: number): number => ground - up * scale;
-        const stands = valueAt("house", ["end_walls", end]) !== undefined;
+        const isTold = valueAt("house", ["end_walls", end]) !== undefined;
         const doors = valueAt("house", ["end_walls", end, "doors"]);
         const sizes = (Array.isArray(doors) ? doors : []).flatMap((_, index) => {
           const of = (key: string): number | null =>
@@ -34,10 +34,7 @@ export function EndsDrawing({ drawn }: { readonly drawn: Drawings }) {
         let from = -all / 2;
         return (
           <g key={end}>
-            <polyline
-              class={stands ? "o wall" : "o"}
-              points={points(sectionLine.map((at) => [x(at.x), y(at.z)]))}
-            />
+            <polyline class="o wall" points={points(sectionLine.map((at) => [x(at.x), y(at.z)]))} />
             {sizes.map(({ wide, high }, index) => {
               const left = from;
               from += wide;
@@ -58,7 +55,7 @@ export function EndsDrawing({ drawn }: { readonly drawn: Drawings }) {
             })}
             <path class="g" d={`M${middle - 95},${ground}H${middle + 95}`} />
             <text class="m h" x={middle} y={ground + 18}>
-              {stands ? end : `${end}: no wall`}
+              {isTold ? end : `${end}: film, assumed`}
             </text>
           </g>
         );

@@ -1,4 +1,5 @@
 import type { Complaint } from "@hoopstay/core";
+import { goTo } from "../ask/go-to.ts";
 import { houseSections, placeSections } from "../ask/sections.ts";
 import { stillNeeded } from "../ask/still-needed.ts";
 import { questionFor } from "../ask/wording.ts";
@@ -43,7 +44,11 @@ export function ToMend() {
       {wrong.map((one) => (
         <div key={`${one.file} ${one.key} ${one.code}`}>
           <Way file={fileOf(one)} path={(one.key ?? "").split(".")} />
-          <Complaints complaints={[one]} />
+          {one.code === "key-missing" ? (
+            <p>Still to be filled in.</p>
+          ) : (
+            <Complaints complaints={[one]} />
+          )}
         </div>
       ))}
       {unknown.map((one) => (
@@ -66,7 +71,7 @@ function takeOut(complaint: Complaint): void {
   change({ file: fileOf(complaint), path, value: undefined });
 }
 
-/** A link to the section that asks for a key. */
+/** A link to the question that asks for a key. */
 function Way({ file, path }: { readonly file: FileName; readonly path: readonly string[] }) {
   const section = [...houseSections, ...placeSections].find(
     (one) => one.file === file && one.keys.includes(path[0] ?? ""),
@@ -74,7 +79,7 @@ function Way({ file, path }: { readonly file: FileName; readonly path: readonly 
   const words = questionFor(path.join("."));
   if (!section) return <span>{words}</span>;
   return (
-    <a href={`#ask-${section.id}`}>
+    <a href={`#ask-${section.id}`} onClick={() => goTo(`ask-${section.id}`, file, path)}>
       {section.title}: {words}
     </a>
   );
