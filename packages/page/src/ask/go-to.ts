@@ -15,9 +15,8 @@ export function goTo(section: string, file: FileName, path: readonly string[]): 
     }),
     `#${CSS.escape(section)}`,
   ];
-  let found: Element | null = null;
   const step = (left: number): void => {
-    found = places.map((place) => document.querySelector(place)).find((one) => one) ?? null;
+    const found = places.map((place) => document.querySelector(place)).find((one) => one);
     for (let fold = found?.closest("details"); fold; fold = fold.parentElement?.closest("details"))
       fold.open = true;
     found?.scrollIntoView({ block: "center" });

@@ -1,3 +1,4 @@
+import { notBegun } from "./begun.ts";
 import type { Told } from "./messages.ts";
 
 // What a worker runs first: the packed engine is sent to it, unpacked and run here, where the screen
@@ -22,8 +23,7 @@ async function become(packed: string): Promise<void> {
 
 worker.onmessage = ({ data }) => {
   worker.onmessage = (event) => waiting.push(event);
-  become(String(data)).catch((error) => {
-    const message = `this browser cannot start the engine (${error.message})`;
-    worker.postMessage({ kind: "failed", turn: null, ask: null, message });
-  });
+  become(String(data)).catch((error) =>
+    worker.postMessage({ kind: "failed", turn: null, ask: null, message: notBegun(error) }),
+  );
 };

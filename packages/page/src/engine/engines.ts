@@ -1,4 +1,4 @@
-import type {} from "./begun.ts";
+import { notBegun } from "./begun.ts";
 import type { Asked, Told } from "./messages.ts";
 
 /** An engine that answers in the order asked. */
@@ -18,7 +18,7 @@ export function startEngine(hear: (told: Told) => void, fail: (message: string) 
   try {
     return started(hear, fail);
   } catch (error) {
-    fail(`this browser cannot start the engine (${(error as Error).message})`);
+    fail(notBegun(error as Error));
     return { ask: () => undefined };
   }
 }
